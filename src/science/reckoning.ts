@@ -1,0 +1,140 @@
+import { outsideValidRange, type AnyFormula, type Formula } from './formula.ts';
+
+/**
+ * A reckoning is a named column of cells; each cell is a formula over givens or earlier cells. Filling it writes
+ * one row of numbers, and that row *is* the complete working: it is spelled out only when somebody opens it.
+ *
+ * The names of the columns and the units of their values are checked by the compiler.
+ */
+
+/** Units of columns by name. */
+type Columns = Readonly<Record<string, number>>;
+
+/** The column names whose quantity may stand in one argument of a formula. */
+type NamesOf<Known extends Columns, Quantity extends number> = {
+  [Name in keyof Known & string]: Known[Name] extends Quantity ? Name : never;
+}[keyof Known & string];
+
+type ArgumentNames<Known extends Columns, Given extends readonly number[]> = {
+  readonly [Place in keyof Given]: Given[Place] extends number ? NamesOf<Known, Given[Place]> : never;
+};
+
+interface Cell {
+  readonly name: string;
+  readonly formula: AnyFormula;
+  readonly of: readonly number[];
+}
+
+export interface SpelledCell {
+  readonly name: string;
+  readonly formula: string;
+  readonly revision: number;
+  readonly title: string;
+  readonly equation: string;
+  readonly unit: string;
+  readonly of: readonly string[];
+  readonly value: number;
+  readonly outsideRange: readonly string[];
+}
+
+export class Reckoning<Given extends Columns, Known extends Columns> {
+  readonly name: string;
+  readonly givens: readonly (keyof Given & string)[];
+  readonly columns: readonly string[];
+  readonly #cells: readonly Cell[];
+
+  private constructor(name: string, givens: readonly (keyof Given & string)[], cells: readonly Cell[]) {
+    this.name = name;
+    this.givens = givens;
+    this.#cells = cells;
+    this.columns = [...givens, ...cells.map((cell) => cell.name)];
+  }
+
+  static of<Given extends Columns>(name: string, givens: readonly (keyof Given & string)[]): Reckoning<Given, Given> {
+    return new Reckoning<Given, Given>(name, givens, []);
+  }
+
+  /** Adds a cell computed by a formula from columns that stand before it. */
+  cell<Name extends string, Arguments extends readonly number[], Result extends number>(
+    name: Name,
+    compute: Formula<Arguments, Result>,
+    ...of: ArgumentNames<Known, Arguments>
+  ): Reckoning<Given, Known & Readonly<Record<Name, Result>>> {
+    const places = (of as readonly string[]).map((column) => this.place(column));
+    const cells: readonly Cell[] = [...this.#cells, { name, formula: compute as unknown as AnyFormula, of: places }];
+    return new Reckoning<Given, Known & Readonly<Record<Name, Result>>>(this.name, this.givens, cells);
+  }
+
+  /** Numbers that one filled row takes. */
+  get width(): number {
+    return this.columns.length;
+  }
+
+  /** Where a column stands in a row. */
+  place(column: keyof Known & string): number {
+    const found = this.columns.indexOf(column);
+    if (found < 0) throw new RangeError(`Reckoning "${this.name}" has no column "${column}".`);
+    return found;
+  }
+
+  /** Fills one row: the givens must already stand at `offset`; the cells are written behind them. */
+  fill(rows: Float64Array, offset: number): void {
+    let at = offset + this.givens.length;
+    for (const { formula, of } of this.#cells) {
+      rows[at] = evaluate(formula as unknown as Evaluate, of, rows, offset);
+      at += 1;
+    }
+  }
+
+  /** One row as names and values, for a single use outside a loop. */
+  reckon(givens: Given): Known {
+    const row = new Float64Array(this.width);
+    for (const [place, name] of this.givens.entries()) row[place] = givens[name] as number;
+    this.fill(row, 0);
+    return Object.fromEntries(this.columns.map((column, place) => [column, row[place]])) as unknown as Known;
+  }
+
+  /** The cells of a filled row with their formulas, as they are shown and issued. */
+  spell(rows: Float64Array, offset: number): readonly SpelledCell[] {
+    return this.#cells.map(({ name, formula, of }, index) => {
+      const { record } = formula;
+      return {
+        name,
+        formula: record.id,
+        revision: record.revision,
+        title: record.title,
+        equation: record.equation,
+        unit: record.output.unit,
+        of: of.map((place) => this.columns[place] as string),
+        value: rows[offset + this.givens.length + index] as number,
+        outsideRange: outsideValidRange(record, of.map((place) => rows[offset + place] as number)),
+      };
+    });
+  }
+
+  /** The formulas in use, each once. */
+  get formulas(): readonly AnyFormula[] {
+    return [...new Set(this.#cells.map((cell) => cell.formula))];
+  }
+}
+
+type Evaluate = (...given: number[]) => number;
+
+/** Spread calls cost more than the arithmetic: the usual arities are written out. */
+const evaluate = (formula: Evaluate, of: readonly number[], rows: Float64Array, offset: number): number => {
+  const at = (place: number): number => rows[offset + (of[place] as number)] as number;
+  switch (of.length) {
+    case 1:
+      return formula(at(0));
+    case 2:
+      return formula(at(0), at(1));
+    case 3:
+      return formula(at(0), at(1), at(2));
+    case 4:
+      return formula(at(0), at(1), at(2), at(3));
+    default:
+      return formula(...of.map((_, place) => at(place)));
+  }
+};
+
+export const reckoning = Reckoning.of;
