@@ -1,0 +1,6 @@
+import { inProject } from './project.mjs';
+import { requireNode } from './require-node.mjs';
+import { runBuilt } from './run-built.mjs';
+
+requireNode();
+await runBuilt(inProject('dist', 'main', 'serve.js'));
