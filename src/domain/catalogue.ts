@@ -1,0 +1,120 @@
+import type { Day } from '#units/day.ts';
+import type { MassUnit } from '#units/mass.ts';
+import type { ExerciseId, MachineId, SiteId } from './identity.ts';
+import type { Side } from './effort.ts';
+
+/** Movement patterns by which restrictions, volume and substitutes are told apart. */
+export type Pattern =
+  | 'squat'
+  | 'hip hinge'
+  | 'heel raise'
+  | 'horizontal press'
+  | 'vertical press'
+  | 'horizontal pull'
+  | 'vertical pull'
+  | 'arm'
+  | 'trunk';
+
+/** Sites of the body where a load is felt: discomfort and restrictions name them. */
+export const BODY_SITES = [
+  'neck',
+  'shoulder',
+  'elbow',
+  'wrist',
+  'hand',
+  'upper back',
+  'low back',
+  'hip',
+  'knee',
+  'ankle',
+  'foot',
+  'chest',
+  'skin',
+] as const;
+export type BodySite = (typeof BODY_SITES)[number];
+
+/** Which planar model gives the share of body weight that the lift moves in 1 g. */
+export type ShareModel =
+  | 'back squat, half'
+  | 'back squat, parallel'
+  | 'back squat, deep'
+  | 'single-leg squat'
+  | 'split squat'
+  | 'deadlift'
+  | 'Romanian deadlift'
+  | 'heel raise'
+  | 'single-leg heel raise'
+  | 'press or row'
+  | 'curl'
+  | 'straight-arm raise'
+  | 'none';
+
+/** Where an estimate of capacity comes from, for this exercise. */
+export type CapacitySource =
+  | { readonly kind: 'one-repetition maximum' }
+  | { readonly kind: 'repetition maximum'; readonly of: number }
+  | { readonly kind: 'ratio'; readonly to: ExerciseId; readonly ratio: number }
+  | { readonly kind: 'none' };
+
+export interface Exercise {
+  readonly id: ExerciseId;
+  readonly name: string;
+  /** Other spellings under which spreadsheets know it. */
+  readonly alsoKnownAs: readonly string[];
+  readonly pattern: Pattern;
+  readonly bodyPart: 'lower body' | 'upper body';
+  readonly perSide: boolean;
+  readonly shareModel: ShareModel;
+  readonly carriedAt: 'shoulders' | 'hands' | 'hips' | 'none';
+  readonly loads: readonly BodySite[];
+  readonly capacity: CapacitySource;
+  /** Rounding step asked for, in each unit; brought to a whole multiple of the machine's increment. */
+  readonly roundTo: Readonly<Record<MassUnit, string>>;
+  readonly secondsPerRepetition: number;
+  readonly cues: readonly string[];
+  readonly settingFields: readonly string[];
+  readonly source: string;
+}
+
+export interface Site {
+  readonly id: SiteId;
+  readonly name: string;
+  readonly place: 'ground' | 'aboard';
+}
+
+export interface Machine {
+  readonly id: MachineId;
+  readonly name: string;
+  readonly site: SiteId;
+  readonly kind: 'resistive machine' | 'free bar' | 'treadmill' | 'cycle';
+  readonly gravity: '0 g' | '1 g';
+  /** The machine whose ground unit this is, if it is one. */
+  readonly groundUnitOf: MachineId | null;
+  readonly unit: MassUnit;
+  /** Decimals in the machine's own unit. */
+  readonly increment: string;
+  readonly least: string;
+  readonly ceiling: string;
+  readonly limits: readonly {
+    readonly exercise: ExerciseId;
+    readonly attachment: string | null;
+    readonly most: string;
+  }[];
+  readonly minutes: {
+    readonly setUp: number;
+    readonly stow: number;
+    readonly changeExercise: number;
+    readonly changeLoad: number;
+  };
+  readonly outOfService: { readonly from: Day; readonly until: Day | null; readonly reason: string } | null;
+}
+
+/** A person's own adjustment of a machine for an exercise; printed on the card. */
+export interface Setting {
+  readonly field: string;
+  readonly value: string;
+  readonly side: Side | null;
+}
+
+/** Free bars are alike wherever they hang; every other machine is a key of its own. */
+export const capacityMachine = (machine: Machine): string => (machine.kind === 'free bar' ? 'free bar' : machine.id);

@@ -1,0 +1,128 @@
+import type { Day } from '#units/day.ts';
+import { kilogramsOf } from '#units/entered.ts';
+import type { Exercise, Machine, Setting, Site } from './catalogue.ts';
+import type { BreathingRule, Fact, FactKind, Sequence, Signer } from './fact.ts';
+import type { ExerciseId, MachineId, MissionId, PersonId, ProgrammeVersionId, SignerId, SiteId } from './identity.ts';
+import { currentFacts, factsOfKind } from './log.ts';
+import type { MissionDates } from './mission-day.ts';
+import { DEFAULT_POLICIES, type Policies } from './policies.ts';
+import type { ProgrammeVersion } from './programme.ts';
+
+/** The house as it stood at a place in the log: what is shared by all people. */
+export interface House {
+  readonly upTo: Sequence;
+  readonly exercises: ReadonlyMap<ExerciseId, Exercise>;
+  readonly machines: ReadonlyMap<MachineId, Machine>;
+  readonly sites: ReadonlyMap<SiteId, Site>;
+  readonly programmes: ReadonlyMap<ProgrammeVersionId, ProgrammeVersion>;
+  readonly signers: ReadonlyMap<SignerId, Signer>;
+  readonly missions: ReadonlyMap<MissionId, Mission>;
+  readonly calibrations: readonly Fact<'calibrated'>[];
+  readonly policies: Policies;
+}
+
+export interface Mission extends MissionDates {
+  readonly id: MissionId;
+  readonly name: string;
+  readonly site: SiteId;
+}
+
+/** What is known of one person at a place in the log. */
+export interface Known {
+  readonly house: House;
+  readonly person: PersonId;
+  readonly name: string;
+  readonly sex: 'female' | 'male';
+  readonly birthDate: Day | null;
+  /** Years of resistance training before the first test; null: not recorded. */
+  readonly trainingAge: number | null;
+  readonly mission: Mission | null;
+  readonly assignment: Fact<'assigned'> | null;
+  readonly breathing: BreathingRule;
+  /** Current facts of this person, in order of the log. */
+  readonly facts: readonly Fact[];
+}
+
+/** The house up to a place in the log; a later entry of the same thing replaces an earlier one. */
+export const houseAt = (log: readonly Fact[], upTo: Sequence): House => {
+  const facts = currentFacts(log, upTo);
+  const entries = factsOfKind(facts, 'catalogued').map((fact) => fact.entry);
+  const mapOf = <Key, Value>(pairs: readonly (readonly [Key, Value])[]): ReadonlyMap<Key, Value> => new Map(pairs);
+  return {
+    upTo,
+    exercises: mapOf(entries.flatMap((e) => (e.kind === 'exercise' ? [[e.exercise.id, e.exercise] as const] : []))),
+    machines: mapOf(entries.flatMap((e) => (e.kind === 'machine' ? [[e.machine.id, e.machine] as const] : []))),
+    sites: mapOf(entries.flatMap((e) => (e.kind === 'site' ? [[e.site.id, e.site] as const] : []))),
+    programmes: mapOf(entries.flatMap((e) => (e.kind === 'programme' ? [[e.version.id, e.version] as const] : []))),
+    signers: mapOf(factsOfKind(facts, 'signs').map((fact) => [fact.signer.id, fact.signer] as const)),
+    missions: mapOf(factsOfKind(facts, 'dated').map((fact) => [fact.mission, missionOf(fact)] as const)),
+    calibrations: factsOfKind(facts, 'calibrated'),
+    policies: factsOfKind(facts, 'policies set').reduce(
+      (policies, fact) => ({ ...policies, ...fact.policies }),
+      DEFAULT_POLICIES,
+    ),
+  };
+};
+
+/** Everybody who was introduced, in order of introduction. */
+export const peopleAt = (log: readonly Fact[], upTo: Sequence): readonly PersonId[] => [
+  ...new Set(factsOfKind(currentFacts(log, upTo), 'introduced').map((fact) => fact.person)),
+];
+
+/** What stood in the log of one person up to a place, or null where nobody introduced them by then. */
+export const knownAt = (log: readonly Fact[], person: PersonId, upTo: Sequence): Known | null =>
+  knownIn(houseAt(log, upTo), currentFacts(log, upTo), person);
+
+/** The same from facts already sifted: for many people at one place in the log. */
+export const knownIn = (house: House, current: readonly Fact[], person: PersonId): Known | null => {
+  const facts = current.filter((fact) => personOf(fact) === person);
+  const introduced = factsOfKind(facts, 'introduced').at(-1);
+  if (!introduced) return null;
+  const assignment = factsOfKind(facts, 'assigned').at(-1) ?? null;
+  return {
+    house,
+    person,
+    name: introduced.name,
+    sex: introduced.sex,
+    birthDate: introduced.birthDate,
+    trainingAge: introduced.trainingAge ? Number(introduced.trainingAge.text) : null,
+    mission: (assignment && house.missions.get(assignment.mission)) ?? null,
+    assignment,
+    breathing: factsOfKind(facts, 'breathing set').at(-1)?.rule ?? 'exhale through the hard part',
+    facts,
+  };
+};
+
+/** The person a fact is about, or null where it is about the house. */
+export const personOf = (fact: Fact): PersonId | null => {
+  if (fact.kind === 'decided') return fact.decision.person;
+  return 'person' in fact ? fact.person : null;
+};
+
+export const ofKind = <Kind extends FactKind>(known: Known, kind: Kind): readonly Fact<Kind>[] =>
+  factsOfKind(known.facts, kind);
+
+/** Last body mass on or before a day [kg], with its fact; null where none was measured by then. */
+export const bodyMassOn = (
+  known: Known,
+  on: Day,
+): { readonly kilograms: number; readonly fact: Fact<'measured'> } | null => {
+  const masses = ofKind(known, 'measured').filter((fact) => fact.what === 'body mass' && fact.day <= on);
+  const newest = masses.reduce<Fact<'measured'> | null>(
+    (last, fact) => (last && last.day > fact.day ? last : fact),
+    null,
+  );
+  return newest && newest.what === 'body mass' ? { kilograms: kilogramsOf(newest.value), fact: newest } : null;
+};
+
+/** A person's settings of a machine for an exercise; the last ones stand. */
+export const settingsFor = (known: Known, machine: MachineId, exercise: ExerciseId): readonly Setting[] =>
+  ofKind(known, 'set up').findLast((fact) => fact.machine === machine && fact.exercise === exercise)?.settings ?? [];
+
+const missionOf = (fact: Fact<'dated'>): Mission => ({
+  id: fact.mission,
+  name: fact.name,
+  site: fact.site,
+  launch: fact.launch,
+  landing: fact.landing,
+});

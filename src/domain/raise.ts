@@ -1,0 +1,27 @@
+import type { MassUnit } from '#units/mass.ts';
+import type { ExerciseId, FactId, ProposalId, TrackId } from './identity.ts';
+
+/** One load that goes up, as the signer sees it: loads in whole increments of the machine. */
+export interface Raise {
+  readonly track: TrackId;
+  readonly exercise: ExerciseId;
+  readonly exerciseName: string;
+  /** Null: there was no load before; this is the first. */
+  readonly from: number | null;
+  readonly to: number;
+  readonly unit: MassUnit;
+  readonly increment: string;
+  /** Relative change of bar-equivalent: 0.05 is 5 % more at the bar; null for a first load. */
+  readonly atTheBar: number | null;
+  /** Fraction of capacity that the load stands for, was and is; null where there is no capacity. */
+  readonly trueFraction: { readonly was: number | null; readonly is: number } | null;
+  readonly effortStep: number | null;
+  readonly shareStep: number | null;
+  readonly cause: 'first load' | 'ramp step' | 'step rule' | 'new test' | 'back from less' | 're-base' | 'by hand';
+  readonly because: readonly FactId[];
+  /** Sentences a signer must have read: above what the repetitions allow, above the policy's step. */
+  readonly cautions: readonly string[];
+  /** More than the policy's step: a reason must be typed. */
+  readonly needsReason: boolean;
+  readonly proposal: ProposalId | null;
+}
