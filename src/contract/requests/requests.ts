@@ -1,0 +1,73 @@
+import { z } from 'zod';
+
+const id = z.string().min(1).max(80);
+const day = z.number().int();
+const reason = z.string().trim().max(2000);
+
+/** Everything that is written names who writes it. */
+const signed = { signer: id };
+
+export const openRequest = z.strictObject({
+  which: z.enum(['scenario', 'own']),
+  signerName: z.string().trim().min(1).max(120).nullable(),
+});
+
+/** Facts that are typed by hand: the server checks the body against the log's own schema. */
+export const recordRequest = z.strictObject({
+  ...signed,
+  entries: z
+    .array(z.strictObject({ body: z.unknown(), supersedes: id.nullable(), reason: reason.nullable() }))
+    .min(1)
+    .max(50),
+});
+
+export const retractRequest = z.strictObject({ ...signed, fact: id, reason: reason.min(1) });
+
+export const issuePreviewRequest = z.strictObject({ days: z.array(day).min(1).max(31) });
+export const issueRequest = z.strictObject({
+  ...signed,
+  days: z.array(day).min(1).max(31),
+  /** What the signer saw: refused where the log has moved on since. */
+  basis: z.number().int(),
+  /** Typed reasons for raises above the policy's step, by track. */
+  reasons: z.record(z.string(), reason),
+});
+
+export const answerProposalRequest = z.strictObject({
+  ...signed,
+  person: id,
+  answer: z.enum(['sign', 'decline']),
+  reason: reason,
+  basis: z.number().int(),
+});
+
+export const adjustRequest = z.strictObject({
+  ...signed,
+  change: z.enum(['hold', 'back off']),
+  track: id,
+  from: day,
+  until: day.nullable(),
+  reason: reason.min(1),
+});
+
+export const policyRequest = z.strictObject({
+  ...signed,
+  exercise: id,
+  policy: z.union([
+    z.enum(['work-matched', 'joint-matched', 'whole']),
+    z.strictObject({ share: z.number().min(0).max(1.2) }),
+  ]),
+  reason: reason.min(1),
+});
+
+export const followRequest = z.strictObject({ ...signed, programme: id, from: day });
+
+export type OpenRequest = z.infer<typeof openRequest>;
+export type RecordRequest = z.infer<typeof recordRequest>;
+export type RetractRequest = z.infer<typeof retractRequest>;
+export type IssuePreviewRequest = z.infer<typeof issuePreviewRequest>;
+export type IssueRequest = z.infer<typeof issueRequest>;
+export type AnswerProposalRequest = z.infer<typeof answerProposalRequest>;
+export type AdjustRequest = z.infer<typeof adjustRequest>;
+export type PolicyRequest = z.infer<typeof policyRequest>;
+export type FollowRequest = z.infer<typeof followRequest>;

@@ -1,0 +1,32 @@
+/**
+ * Every address the browser asks, in one table. Windows are typed in `windows/`, request bodies in `requests/`.
+ * A refusal is status 422 (or 409 where the log has moved on) with a body of type `Refused`.
+ */
+export const ROUTES = {
+  start: '/api/start', // GET StartWindow, POST OpenRequest
+  house: '/api/house', // GET HouseWindow
+  desk: '/api/desk', // GET DeskWindow
+  sheet: (person: string) => `/api/people/${person}/sheet`, // GET SheetWindow
+  capacity: (person: string) => `/api/people/${person}/capacity`, // GET CapacityWindow
+  crossing: (person: string) => `/api/people/${person}/crossing`, // GET ?exercise= CrossingWindow
+  record: (person: string) => `/api/people/${person}/record`, // GET RecordWindow
+  plannedCard: (person: string, day: number) => `/api/people/${person}/cards/${day}`, // GET CardWindow
+  weekText: (person: string, from: number) => `/api/people/${person}/week-text/${from}`, // GET WeekTextWindow
+  working: (person: string, day: number, item: string) => `/api/people/${person}/workings/${day}/${item}`, // GET WorkingWindow
+  issuePreview: (person: string) => `/api/people/${person}/issue-preview`, // POST IssuePreviewRequest → IssuePreviewWindow
+  issue: (person: string) => `/api/people/${person}/issue`, // POST IssueRequest → { cards: CardId[] }
+  adjust: (person: string) => `/api/people/${person}/adjust`, // POST AdjustRequest
+  policy: (person: string) => `/api/people/${person}/policy`, // POST PolicyRequest
+  follow: (person: string) => `/api/people/${person}/follow`, // POST FollowRequest
+  card: (card: string) => `/api/cards/${card}`, // GET CardWindow; a typed code such as K7QF-2M9X works too
+  proposal: (proposal: string) => `/api/proposals/${proposal}`, // POST AnswerProposalRequest
+  facts: '/api/facts', // POST RecordRequest → { facts: Fact[] }
+  retract: '/api/facts/retract', // POST RetractRequest
+  programmes: '/api/programmes', // GET ProgrammesWindow
+  bringInRead: '/api/bring-in/read', // POST the file's bytes (header X-File-Name) → { reading: TableReading, ticket: string }
+  bringInPlan: '/api/bring-in/plan', // POST { ticket, matching, answers } → BringInPlan without drafts
+  bringInTake: '/api/bring-in/take', // POST { ticket, matching, answers, signer } → { recorded: number } or Refused
+  exportAll: '/api/export', // GET ?audience= → JSON file
+  exportReveals: '/api/export/reveals', // GET ?audience= → what it reveals, by kind
+  backup: '/api/backup', // POST { signer } → { path, bytes, facts }
+} as const;

@@ -1,0 +1,89 @@
+import type { Day } from '#units/day.ts';
+import type { CardId, FactId, PersonId, ProposalId } from '#domain/identity.ts';
+import type { Raise } from '#domain/raise.ts';
+
+/** One thing that needs the specialist now: a sentence with a verb at its end. */
+export type DeskLine =
+  | {
+      readonly kind: 'recalled';
+      readonly person: PersonId;
+      readonly name: string;
+      readonly card: CardId;
+      readonly day: Day;
+      readonly says: string;
+      /** One line that can be read over voice. */ readonly readUp: string;
+    }
+  | {
+      readonly kind: 'restriction unconfirmed';
+      readonly person: PersonId;
+      readonly name: string;
+      readonly fact: FactId;
+      readonly says: string;
+    }
+  | {
+      readonly kind: 'unread note';
+      readonly person: PersonId;
+      readonly name: string;
+      readonly note: FactId;
+      readonly card: CardId | null;
+      readonly says: string;
+      readonly text: string;
+    }
+  | {
+      readonly kind: 'proposal';
+      readonly person: PersonId;
+      readonly name: string;
+      readonly proposal: ProposalId;
+      readonly says: string;
+      readonly raises: readonly Raise[];
+      readonly canSign: boolean;
+      readonly behind: readonly string[];
+    }
+  | {
+      readonly kind: 'cards to issue';
+      readonly person: PersonId;
+      readonly name: string;
+      readonly days: readonly Day[];
+      readonly says: string;
+    }
+  | {
+      readonly kind: 'cannot be issued';
+      readonly person: PersonId;
+      readonly name: string;
+      readonly says: string;
+      readonly whatToDo: string;
+    };
+
+/** A machine load over time: small trend, in the machine's unit. */
+export interface LoadTrend {
+  readonly unit: string;
+  readonly points: readonly { readonly day: Day; readonly load: number }[];
+  readonly newest: number | null;
+}
+
+export interface DeskPerson {
+  readonly id: PersonId;
+  readonly name: string;
+  readonly group: 'in flight' | 'before launch' | 'returned' | 'no mission';
+  readonly mission: string | null;
+  readonly dayLabel: string;
+  /** "first card, flight day 4" or null. */
+  readonly nextEvent: string | null;
+  readonly squat: LoadTrend;
+  readonly deadlift: LoadTrend;
+  readonly reported: {
+    readonly of: number;
+    readonly done: number;
+    readonly calledOff: number;
+    readonly notHeard: number;
+    readonly days: readonly ('done' | 'part done' | 'called off' | 'missed' | 'not heard')[];
+  };
+  readonly restrictions: number;
+  readonly team: 'ours' | 'another team';
+}
+
+export interface DeskWindow {
+  readonly today: Day;
+  readonly lines: readonly DeskLine[];
+  readonly people: readonly DeskPerson[];
+}
