@@ -1,0 +1,23 @@
+import { commandOf } from './project.mjs';
+import { runTests, runTool } from './parts.mjs';
+
+/** @param {string} name of the compiler settings */
+const typesOf = (name) => () =>
+  runTool(`types: ${name}`, [commandOf('typescript', 'tsc'), '-p', `tsconfig.${name}.json`]);
+
+const lint = () => runTool('lint', [commandOf('oxlint', 'oxlint')]);
+
+const format = () =>
+  runTool('format', [
+    commandOf('prettier', 'prettier'),
+    '--check',
+    '--cache',
+    '--cache-strategy=content',
+    '--log-level=warn',
+    '.',
+  ]);
+
+const unitTests = () => runTests('unit, property, architecture tests', ['unit']);
+
+/** What is looked at before every commit: types, lint, format, and the tests that need no disk and no browser. */
+export const checkParts = [typesOf('pure'), typesOf('node'), typesOf('web'), lint, format, unitTests];

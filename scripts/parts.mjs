@@ -1,0 +1,97 @@
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { commandOf, readJson, runNode } from './project.mjs';
+
+/**
+ * A part of a run: it passes or fails in a number of places.
+ * @typedef {{ name: string, passed: number, failed: number, skipped: number, seconds: number }} Outcome
+ */
+
+const MILLISECONDS_PER_SECOND = 1000;
+
+/** @param {number} started */
+const secondsSince = (started) => (performance.now() - started) / MILLISECONDS_PER_SECOND;
+
+/**
+ * A tool that is content or not: it counts as one. What it prints is shown only when it is not content.
+ * @param {string} name @param {readonly string[]} given @returns {Promise<Outcome>}
+ */
+export const runTool = async (name, given) => {
+  const started = performance.now();
+  const { code, printed } = await runNode(given, { quiet: true });
+  if (code !== 0) console.log(printed.trim());
+  return { name, passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1, skipped: 0, seconds: secondsSince(started) };
+};
+
+/**
+ * What Vitest wrote, as numbers. A file that could not be read in has no test that failed, and an error between
+ * tests belongs to none: each counts as one failure.
+ * @param {{ numPassedTests: number, numFailedTests: number, numPendingTests: number, numTodoTests: number,
+ *   testResults: readonly { status: string, assertionResults: readonly { status: string }[] }[] } | null} report
+ * @param {number} code of the process
+ */
+export const countTests = (report, code) => {
+  if (!report) return { passed: 0, failed: 1, skipped: 0 };
+  const unreadable = report.testResults.filter(
+    ({ status, assertionResults }) =>
+      status === 'failed' && !assertionResults.some((assertion) => assertion.status === 'failed'),
+  );
+  const failed = report.numFailedTests + unreadable.length;
+  return {
+    passed: report.numPassedTests,
+    failed: failed === 0 && code !== 0 ? 1 : failed,
+    skipped: report.numPendingTests + report.numTodoTests,
+  };
+};
+
+/**
+ * The tests of some projects of vitest.config.ts.
+ * @param {string} name @param {readonly string[]} projects @param {Record<string, string>} [env]
+ * @returns {Promise<Outcome>}
+ */
+export const runTests = async (name, projects, env = {}) => {
+  const started = performance.now();
+  const folder = mkdtempSync(join(tmpdir(), 'ballast-tests-'));
+  const file = join(folder, 'report.json');
+  const chosen = projects.map((project) => `--project=${project}`);
+  const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`];
+  const { code } = await runNode([commandOf('vitest', 'vitest'), 'run', ...chosen, ...reporters], { env });
+  const report = existsSync(file) ? /** @type {Parameters<typeof countTests>[0]} */ (readJson(file)) : null;
+  rmSync(folder, { recursive: true, force: true });
+  return { name, ...countTests(report, code), seconds: secondsSince(started) };
+};
+
+/**
+ * Runs parts one after another and says what each took.
+ * @param {readonly (() => Promise<Outcome>)[]} parts
+ */
+export const runParts = async (parts) => {
+  /** @type {Outcome[]} */
+  const outcomes = [];
+  for (const part of parts) {
+    const outcome = await part();
+    console.log(lineOf(outcome));
+    outcomes.push(outcome);
+  }
+  return outcomes;
+};
+
+/** @param {Outcome} outcome */
+const lineOf = ({ name, passed, failed, skipped, seconds }) => {
+  const counts = [`${passed} passed`, `${failed} failed`, ...(skipped > 0 ? [`${skipped} skipped`] : [])].join(', ');
+  return `${failed > 0 ? '✗' : '✓'} ${name.padEnd(34)} ${seconds.toFixed(1).padStart(6)} s   ${counts}`;
+};
+
+/**
+ * The time against the budget, and as the last line the sum. The process ends with 1 where anything failed.
+ * @param {readonly Outcome[]} outcomes @param {number} budget in seconds
+ */
+export const closeRun = (outcomes, budget) => {
+  const sum = (/** @type {'passed' | 'failed' | 'seconds'} */ what) =>
+    outcomes.reduce((total, outcome) => total + outcome[what], 0);
+  const over = sum('seconds') > budget ? ', which is over' : '';
+  console.log(`${sum('seconds').toFixed(0)} s of a budget of ${budget} s${over}`);
+  console.log(`${sum('passed')} passed, ${sum('failed')} failed`);
+  process.exitCode = sum('failed') > 0 ? 1 : 0;
+};
