@@ -14,15 +14,25 @@ const MILLISECONDS_PER_SECOND = 1000;
 const secondsSince = (started) => (performance.now() - started) / MILLISECONDS_PER_SECOND;
 
 /**
- * A tool that is content or not: it counts as one. What it prints is shown only when it is not content.
- * @param {string} name @param {readonly string[]} given @returns {Promise<Outcome>}
+ * Something that is done or not: it counts as one.
+ * @param {string} name @param {() => Promise<boolean>} duty @returns {Promise<Outcome>}
  */
-export const runTool = async (name, given) => {
+export const runDuty = async (name, duty) => {
   const started = performance.now();
-  const { code, printed } = await runNode(given, { quiet: true });
-  if (code !== 0) console.log(printed.trim());
-  return { name, passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1, skipped: 0, seconds: secondsSince(started) };
+  const isDone = await duty();
+  return { name, passed: isDone ? 1 : 0, failed: isDone ? 0 : 1, skipped: 0, seconds: secondsSince(started) };
 };
+
+/**
+ * A tool that is content or not. What it prints is shown only when it is not content.
+ * @param {string} name @param {readonly string[]} given
+ */
+export const runTool = (name, given) =>
+  runDuty(name, async () => {
+    const { code, printed } = await runNode(given, { quiet: true });
+    if (code !== 0) console.log(printed.trim());
+    return code === 0;
+  });
 
 /**
  * What Vitest wrote, as numbers. A file that could not be read in has no test that failed, and an error between
