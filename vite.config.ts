@@ -1,14 +1,23 @@
 import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
-import { defineConfig, type UserConfig } from 'vite';
+import { defineConfig, type ProxyOptions, type UserConfig } from 'vite';
 
 const inProject = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+/** While developing, the program runs beside Vite and is asked through it, as if both were one address. */
+const program = `http://127.0.0.1:${process.env['BALLAST_DEV_PORT'] ?? ''}`;
+const handOver: ProxyOptions = {
+  target: program,
+  changeOrigin: true,
+  configure: (proxy) => proxy.on('proxyReq', (request) => request.setHeader('origin', program)),
+};
 
 /** The pages. The server replaces __NONCE__ by a fresh nonce for every page it sends. */
 const web: UserConfig = {
   root: inProject('src/web'),
   plugins: [react()],
   html: { cspNonce: '__NONCE__' },
+  server: { host: '127.0.0.1', proxy: { '/api': handOver } },
   build: {
     outDir: inProject('dist/web'),
     emptyOutDir: true,
