@@ -40,7 +40,7 @@ const buildBenches = async (names) => {
 };
 
 requireNode();
-ensureInstalled();
+await ensureInstalled();
 const words = process.argv.slice(2);
 const names = benchesNamed(words);
 if (names.length === 0) giveUp(`No bench is named like "${words.join(' ')}": look into the folder bench.`);

@@ -4,7 +4,7 @@ import { requireNode } from './require-node.mjs';
 const BUDGET = 60;
 
 requireNode();
-ensureInstalled();
+await ensureInstalled();
 const { checkParts } = await import('./check-parts.mjs');
 const { closeRun, runParts } = await import('./parts.mjs');
 closeRun(await runParts(checkParts), BUDGET);

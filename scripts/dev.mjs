@@ -7,7 +7,7 @@ import { requireNode } from './require-node.mjs';
 const PORT = '4791';
 
 requireNode();
-ensureInstalled();
+await ensureInstalled();
 
 /** @param {readonly string[]} given @param {Record<string, string>} [env] */
 const keepRunning = (given, env = {}) =>

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
+import { oneAtATime } from './one-at-a-time.mjs';
 import { ROOT, giveUp, inProject, note } from './project.mjs';
 
 /** What is built, and where each part stands under dist. */
@@ -53,19 +54,24 @@ const putInPlace = (folder, digest) => {
   writeFileSync(STAMP, digest);
 };
 
-/** Builds the pages and the programs where their sources have changed since the last build. */
-export const ensureBuilt = async () => {
-  const digest = digestOfSources();
-  if (digest === digestOfBuild()) return;
+const isBuilt = () => digestOfSources() === digestOfBuild();
+
+const buildAll = async () => {
+  if (isBuilt()) return;
   note('Building …');
-  const folder = inProject('dist', `building-${process.pid}`);
+  const digest = digestOfSources();
+  const folder = inProject('dist', 'being-built');
+  rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
   try {
     await buildInto(folder);
     putInPlace(folder, digest);
   } catch (reason) {
     giveUp(`The build failed: ${reason instanceof Error ? reason.message : String(reason)}`);
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
   }
+};
+
+/** Builds the pages and the programs where their sources have changed since the last build. */
+export const ensureBuilt = async () => {
+  if (!isBuilt()) await oneAtATime(buildAll);
 };

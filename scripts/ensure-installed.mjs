@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { oneAtATime } from './one-at-a-time.mjs';
 import { ROOT, giveUp, inProject, note, readJson } from './project.mjs';
 
 /**
@@ -34,10 +35,11 @@ const runNpm = (given) => {
     : spawnSync('npm', given, { cwd: ROOT, stdio: [...stdio], shell: process.platform === 'win32' });
 };
 
-/** Installs the packages of the lock file where they are not there already. */
-export const ensureInstalled = () => {
-  const wanted = packagesIn(inProject('package-lock.json'));
-  if (isInstalled(wanted, packagesIn(inProject('node_modules', '.package-lock.json')))) return;
+const isEverythingInstalled = () =>
+  isInstalled(packagesIn(inProject('package-lock.json')), packagesIn(inProject('node_modules', '.package-lock.json')));
+
+const install = () => {
+  if (isEverythingInstalled()) return;
   note('Installing packages (some ten seconds on a usual connection) …');
   const { status, error } = runNpm(['ci', '--include=dev', '--include=optional', '--loglevel=error']);
   if (error) giveUp(`npm could not be started (${error.message}): install npm, which comes with Node, and try again.`);
@@ -45,4 +47,9 @@ export const ensureInstalled = () => {
     giveUp(
       'The packages could not be installed, for the reason npm gives above: mend that and give the command again.',
     );
+};
+
+/** Installs the packages of the lock file where they are not there already. */
+export const ensureInstalled = async () => {
+  if (!isEverythingInstalled()) await oneAtATime(install);
 };

@@ -9,7 +9,7 @@ import { ensureInstalled } from './ensure-installed.mjs';
  * @param {string} program
  */
 export const runBuilt = async (program) => {
-  ensureInstalled();
+  await ensureInstalled();
   await ensureBuilt();
   if (process.env.INIT_CWD) process.chdir(process.env.INIT_CWD);
   process.setSourceMapsEnabled(true);

@@ -5,7 +5,7 @@ const MINUTE = 60;
 const BUDGET = 6 * MINUTE;
 
 requireNode();
-ensureInstalled();
+await ensureInstalled();
 const { checkParts } = await import('./check-parts.mjs');
 const { ensureBrowser } = await import('./ensure-browser.mjs');
 const { closeRun, runDuty, runParts, runTests } = await import('./parts.mjs');

@@ -39,7 +39,7 @@ const mutation = async () => {
 };
 
 requireNode();
-ensureInstalled();
+await ensureInstalled();
 const { closeRun, runDuty, runParts, runTests } = await import('./parts.mjs');
 
 const seed = process.env.BALLAST_SEED ?? String(Date.now() % 2 ** 31);

@@ -2,8 +2,8 @@ import { existsSync } from 'node:fs';
 import { dirname, join, resolve, sep } from 'node:path';
 import { ROOT, lineAt, visit, type Source } from './source.ts';
 
-/** Looking for an installed browser is looking outside. */
-const MAY_LOOK_OUTSIDE = ['test/browser/find-browser.ts'];
+/** Looking for an installed browser, and for the system that could bring one, is looking outside. */
+const MAY_LOOK_OUTSIDE = ['test/browser/find-browser.ts', 'scripts/ensure-browser.mjs'];
 
 /** Devices, and what the kernel tells about processes, are on every such system. */
 const OF_THE_SYSTEM = /^\/(dev|proc)\//;
