@@ -36,7 +36,7 @@ for (const child of children)
     for (const other of children) other.kill();
     process.exitCode ??= code ?? 1;
   });
-for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM']))
+for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP']))
   process.on(signal, () => {
     for (const child of children) child.kill(signal);
   });

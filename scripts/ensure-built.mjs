@@ -52,6 +52,7 @@ const putInPlace = (folder, digest) => {
     renameSync(join(folder, part), inProject('dist', part));
   }
   writeFileSync(STAMP, digest);
+  rmSync(folder, { recursive: true });
 };
 
 const isBuilt = () => digestOfSources() === digestOfBuild();
