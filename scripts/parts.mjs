@@ -66,7 +66,13 @@ export const runTests = async (name, projects, env = {}) => {
   const file = join(folder, 'report.json');
   const chosen = projects.map((project) => `--project=${project}`);
   const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`];
-  const { code } = await runNode([commandOf('vitest', 'vitest'), 'run', ...chosen, ...reporters], { env });
+  // A terminal sees the progress; a log gets what is printed only where something failed, and without colours.
+  const quiet = process.stdout.isTTY !== true;
+  const { code, printed } = await runNode([commandOf('vitest', 'vitest'), 'run', ...chosen, ...reporters], {
+    env: quiet ? { ...env, NO_COLOR: '1' } : env,
+    quiet,
+  });
+  if (code !== 0) console.log(printed.trim());
   const report = existsSync(file) ? /** @type {Parameters<typeof countTests>[0]} */ (readJson(file)) : null;
   rmSync(folder, { recursive: true, force: true });
   return { name, ...countTests(report, code), seconds: secondsSince(started) };
