@@ -11,6 +11,8 @@ export interface Source {
   readonly text: string;
   readonly status: SourceStatus;
   readonly doi?: string;
+  /** What was seen and what was not: "the equation seen in several independent pages, the paper not". */
+  readonly note?: string;
 }
 
 export interface FormulaInput {
@@ -32,6 +34,8 @@ export interface FormulaRecord {
   readonly inputs: readonly FormulaInput[];
   readonly output: { readonly name: string; readonly symbol: string; readonly unit: string };
   readonly source: Source;
+  /** Further papers that the numbers or the choice of form rest on. */
+  readonly restsOn?: readonly Source[];
   readonly doesNotKnow: string;
 }
 
@@ -48,10 +52,7 @@ export const formula = <Given extends readonly number[], Result extends number>(
   compute: (...given: Given) => Result,
 ): Formula<Given, Result> => Object.assign(compute, { record });
 
-/** A printed value that a formula must reproduce. It stands in `name.checks.ts` beside `name.ts`. */
-export interface Check {
-  readonly formula: AnyFormula;
-  readonly given: readonly number[];
+interface Printed {
   readonly printed: number;
   readonly within: number;
   /** Why this tolerance: "printed to one decimal". */
@@ -59,11 +60,31 @@ export interface Check {
   readonly source: Source;
 }
 
+/** A printed value that a formula must reproduce. It stands in `name.checks.ts` beside `name.ts`. */
+export interface FormulaCheck extends Printed {
+  readonly kind: 'formula';
+  readonly formula: AnyFormula;
+  readonly given: readonly number[];
+}
+
+/** A printed value of something that is no single formula: a filter, a reckoning, a search for a root. */
+export interface SeriesCheck extends Printed {
+  readonly kind: 'series';
+  readonly title: string;
+  readonly compute: () => number;
+}
+
+export type Check = FormulaCheck | SeriesCheck;
+
 /** What a check gives today, and whether it holds. */
 export const recompute = (check: Check): { readonly value: number; readonly holds: boolean } => {
-  const value = (check.formula as unknown as (...given: readonly number[]) => number)(...check.given);
+  const value = check.kind === 'series' ? check.compute() : callWith(check.formula, check.given);
   return { value, holds: Math.abs(value - check.printed) <= check.within };
 };
+
+// Any formula takes plain numbers at run time: the brands exist only for the compiler.
+const callWith = (computed: AnyFormula, given: readonly number[]): number =>
+  (computed as unknown as (...given: readonly number[]) => number)(...given);
 
 /** The inputs of a call that lie outside their valid range, as sentences. */
 export const outsideValidRange = (record: FormulaRecord, given: readonly number[]): readonly string[] =>
@@ -71,7 +92,9 @@ export const outsideValidRange = (record: FormulaRecord, given: readonly number[
     const value = given[place];
     if (value === undefined) return [`${input.name} is missing`];
     const [low, high] = input.valid;
-    return value >= low && value <= high ? [] : [`${input.name} ${round(value)} ${input.unit} is outside ${low} to ${high}`];
+    return value >= low && value <= high
+      ? []
+      : [`${input.name} ${round(value)} ${input.unit} is outside ${low} to ${high}`];
   });
 
 /** Throws a sentence where an input cannot be. For entry points, not for loops. */
@@ -80,7 +103,9 @@ export const requirePossible = (record: FormulaRecord, given: readonly number[])
     const value = given[place];
     const [low, high] = input.possible;
     if (value === undefined || !(value >= low && value <= high))
-      throw new RangeError(`${record.title}: ${input.name} must lie in ${low} to ${high} ${input.unit}; it is ${value}.`);
+      throw new RangeError(
+        `${record.title}: ${input.name} must lie in ${low} to ${high} ${input.unit}; it is ${value}.`,
+      );
   }
 };
 

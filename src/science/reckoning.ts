@@ -107,7 +107,10 @@ export class Reckoning<Given extends Columns, Known extends Columns> {
         unit: record.output.unit,
         of: of.map((place) => this.columns[place] as string),
         value: rows[offset + this.givens.length + index] as number,
-        outsideRange: outsideValidRange(record, of.map((place) => rows[offset + place] as number)),
+        outsideRange: outsideValidRange(
+          record,
+          of.map((place) => rows[offset + place] as number),
+        ),
       };
     });
   }
