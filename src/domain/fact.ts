@@ -139,7 +139,8 @@ export type FactBody =
       readonly day: Day;
       readonly card: CardId | null;
       readonly cause: CalledOffCause;
-      readonly reason: string;
+      /** In somebody's own words. Not "reason": that is the envelope's, why a fact was superseded. */
+      readonly text: string;
     }
   | { readonly kind: 'missed'; readonly person: PersonId; readonly day: Day; readonly card: CardId }
   | {

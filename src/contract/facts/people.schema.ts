@@ -1,0 +1,67 @@
+import type { Fact, FactBody } from '#domain/fact.ts';
+import type { MissionId, PersonId, SiteId } from '#domain/identity.ts';
+import { z } from 'zod';
+import { record } from './record.schema.ts';
+import { choice, variantOf } from './lists.schema.ts';
+import { calendarDay, decimalNotNegative, decimalPositive, enteredMass } from './numbers.schema.ts';
+import { identity, name } from './texts.schema.ts';
+
+export type BodyOf<Kind extends FactBody['kind']> = Extract<FactBody, { readonly kind: Kind }>;
+
+const person = identity<PersonId>();
+
+export const introduced = record({
+  kind: z.literal('introduced'),
+  person,
+  name,
+  sex: choice(['female', 'male']),
+  birthDate: calendarDay.nullable(),
+  trainingAge: record({ text: decimalNotNegative, unit: z.literal('years', { error: '"years"' }) }).nullable(),
+}) satisfies z.ZodType<BodyOf<'introduced'>>;
+
+export const measured = z.discriminatedUnion(
+  'what',
+  [
+    record({
+      kind: z.literal('measured'),
+      person,
+      day: calendarDay,
+      what: z.literal('body mass'),
+      value: enteredMass,
+    }),
+    record({
+      kind: z.literal('measured'),
+      person,
+      day: calendarDay,
+      what: z.literal('stature'),
+      value: record({ text: decimalPositive, unit: choice(['cm', 'in']) }),
+    }),
+  ],
+  { error: variantOf(['body mass', 'stature']) },
+) satisfies z.ZodType<BodyOf<'measured'>>;
+
+type Landing = Fact<'dated'>['landing'];
+
+const landing = record({ earliest: calendarDay, latest: calendarDay })
+  .refine(({ earliest, latest }) => earliest <= latest, { error: 'two days, the earlier one first' })
+  .nullable() satisfies z.ZodType<Landing>;
+
+export const dated = record({
+  kind: z.literal('dated'),
+  mission: identity<MissionId>(),
+  name,
+  site: identity<SiteId>(),
+  launch: calendarDay,
+  landing,
+}).refine((mission) => mission.landing === null || mission.launch <= mission.landing.earliest, {
+  error: 'a landing on or after the day of launch',
+  path: ['landing'],
+}) satisfies z.ZodType<BodyOf<'dated'>>;
+
+export const assigned = record({
+  kind: z.literal('assigned'),
+  person,
+  mission: identity<MissionId>(),
+  role: choice(['prime', 'backup']),
+  team: choice(['ours', 'another team']),
+}) satisfies z.ZodType<BodyOf<'assigned'>>;

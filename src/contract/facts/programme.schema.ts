@@ -1,0 +1,77 @@
+import type { ExerciseId, ItemId, ProgrammeId, ProgrammeVersionId, SessionId, TrackId } from '#domain/identity.ts';
+import type {
+  LoadBasis,
+  ProgrammeItem,
+  ProgrammePhase,
+  ProgrammeSession,
+  ProgrammeVersion,
+} from '#domain/programme.ts';
+import { z } from 'zod';
+import { record } from './record.schema.ts';
+import { effortBand } from './effort.schema.ts';
+import { choice, listUpTo, variantOf } from './lists.schema.ts';
+import { decimalPositive, enteredLoad, numberFrom, wholeFrom } from './numbers.schema.ts';
+import { identity, name, sentenceOrNone } from './texts.schema.ts';
+
+const fraction = numberFrom(0, 2);
+const repetitions = wholeFrom(1, 1000);
+const flightDay = wholeFrom(1, 10_000);
+
+const loadBasis = z.discriminatedUnion(
+  'kind',
+  [
+    record({ kind: z.literal('fraction'), of: fraction }),
+    record({
+      kind: z.literal('from last'),
+      start: z.union([fraction, z.literal('effort')], { error: 'a fraction of capacity, or "effort"' }),
+      rule: record({ add: record({ kg: decimalPositive, lb: decimalPositive }) }),
+    }),
+    record({ kind: z.literal('effort'), rpe: effortBand }),
+    record({ kind: z.literal('fixed'), load: enteredLoad }),
+  ],
+  { error: variantOf(['fraction', 'from last', 'effort', 'fixed']) },
+) satisfies z.ZodType<LoadBasis>;
+
+const item = record({
+  id: identity<ItemId>(),
+  track: identity<TrackId>(),
+  leading: z.boolean({ error: 'true or false' }),
+  exercise: identity<ExerciseId>(),
+  machineKind: choice(['resistive machine', 'free bar']),
+  priority: wholeFrom(1, 1000),
+  basis: loadBasis,
+  warmUps: listUpTo(20, record({ of: fraction, repetitions })),
+  sets: listUpTo(100, record({ repetitions, rest: numberFrom(0, 3600) })),
+  reserve: numberFrom(0, 20).nullable(),
+  shouldFeel: effortBand,
+  source: sentenceOrNone,
+}) satisfies z.ZodType<ProgrammeItem>;
+
+const session = record({
+  id: identity<SessionId>(),
+  title: name,
+  weekday: wholeFrom(1, 7),
+  blockMinutes: numberFrom(0, 1440),
+  items: listUpTo(100, item),
+}) satisfies z.ZodType<ProgrammeSession>;
+
+const flightDays = z
+  .tuple([flightDay, flightDay.nullable()], { error: 'the first and the last flight day' })
+  .refine(([first, last]) => last === null || first <= last, { error: 'two flight days, the earlier one first' });
+
+const phase = record({
+  name: choice(['first flight weeks', 'main flight']),
+  flightDays,
+  deload: record({ everyWeeks: wholeFrom(1, 100), fewerSets: wholeFrom(0, 100), loadBy: fraction }).nullable(),
+  sessions: listUpTo(50, session),
+  source: sentenceOrNone,
+}) satisfies z.ZodType<ProgrammePhase>;
+
+export const programmeVersion = record({
+  programme: identity<ProgrammeId>(),
+  name,
+  number: wholeFrom(1, 1_000_000),
+  follows: identity<ProgrammeVersionId>().nullable(),
+  phases: listUpTo(50, phase),
+  id: identity<ProgrammeVersionId>(),
+}) satisfies z.ZodType<ProgrammeVersion>;

@@ -1,0 +1,105 @@
+import type { SetResult } from '#domain/fact.ts';
+import type { CardId, ExerciseId, FactId, ItemId, MachineId, PersonId, SetId } from '#domain/identity.ts';
+import { z } from 'zod';
+import { record } from './record.schema.ts';
+import { bodySite } from './catalogue.schema.ts';
+import { effort, side } from './effort.schema.ts';
+import { choice, listUpTo } from './lists.schema.ts';
+import { calendarDay, enteredLoad, numberFrom, wholeFrom } from './numbers.schema.ts';
+import type { BodyOf } from './people.schema.ts';
+import { identity, note, sentence, sentenceOrNone } from './texts.schema.ts';
+
+const person = identity<PersonId>();
+const card = identity<CardId>();
+const item = identity<ItemId>();
+/** 0: it was tried and did not move. */
+const repetitions = wholeFrom(0, 1000);
+
+export const lifted = record({
+  kind: z.literal('lifted'),
+  person,
+  day: calendarDay,
+  exercise: identity<ExerciseId>(),
+  machine: identity<MachineId>(),
+  load: enteredLoad,
+  repetitions,
+  effort: effort.nullable(),
+  side: side.nullable(),
+}) satisfies z.ZodType<BodyOf<'lifted'>>;
+
+export const carried = record({
+  kind: z.literal('carried'),
+  person,
+  day: calendarDay,
+  load: enteredLoad,
+}) satisfies z.ZodType<BodyOf<'carried'>>;
+
+const setResult = record({
+  set: identity<SetId>(),
+  repetitions,
+  load: enteredLoad,
+  effort: effort.nullable(),
+  side: side.nullable(),
+}) satisfies z.ZodType<SetResult>;
+
+export const trained = record({
+  kind: z.literal('trained'),
+  person,
+  day: calendarDay,
+  card,
+  sets: listUpTo(1000, setResult),
+  sessionRpe: numberFrom(0, 10).nullable(),
+  minutes: numberFrom(0, 1440).nullable(),
+}) satisfies z.ZodType<BodyOf<'trained'>>;
+
+export const hurt = record({
+  kind: z.literal('hurt'),
+  person,
+  day: calendarDay,
+  card: card.nullable(),
+  item: item.nullable(),
+  site: bodySite,
+  side: side.nullable(),
+  score: numberFrom(0, 10),
+  when: choice(['during', 'next morning']),
+}) satisfies z.ZodType<BodyOf<'hurt'>>;
+
+export const noted = record({
+  kind: z.literal('noted'),
+  person,
+  day: calendarDay,
+  card: card.nullable(),
+  item: item.nullable(),
+  text: note,
+}) satisfies z.ZodType<BodyOf<'noted'>>;
+
+export const read = record({
+  kind: z.literal('read'),
+  person,
+  note: identity<FactId>(),
+}) satisfies z.ZodType<BodyOf<'read'>>;
+
+export const calledOff = record({
+  kind: z.literal('called off'),
+  person,
+  day: calendarDay,
+  card: card.nullable(),
+  cause: choice(['medical', 'machine', 'operations', 'travel', 'rest by agreement']),
+  text: sentenceOrNone,
+}) satisfies z.ZodType<BodyOf<'called off'>>;
+
+export const missed = record({
+  kind: z.literal('missed'),
+  person,
+  day: calendarDay,
+  card,
+}) satisfies z.ZodType<BodyOf<'missed'>>;
+
+export const received = record({
+  kind: z.literal('received'),
+  person,
+  card,
+  what: choice(['card', 'recall']),
+  how: sentence,
+  on: calendarDay,
+}) satisfies z.ZodType<BodyOf<'received'>>;
