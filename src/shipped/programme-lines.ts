@@ -38,7 +38,7 @@ const BENCH: Omit<ProgrammeLine, 'name' | 'priority'> = {
   track: 'bench press',
   leading: true,
   exercise: benchPress,
-  load: { kind: 'fraction, then last', of: 0.68 },
+  load: { kind: 'fraction, then last', of: 0.69 },
   work: { sets: 3, repetitions: 10, rest: 90 },
   warmUps: ONE_WARM_UP,
   reserve: 3,

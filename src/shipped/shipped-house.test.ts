@@ -38,12 +38,15 @@ test.each(HOUSES)(
   (_, facts) => {
     const exercises = entriesOf(facts).flatMap((entry) => (entry.kind === 'exercise' ? [entry.exercise.id] : []));
     for (const { name, increment, least, ceiling, limits } of machinesOf(facts)) {
-      const [step, from, to] = [increment, least, ceiling].map(decimalOf);
-      expect(step, name).toBeGreaterThan(0);
-      expect(from, name).toBeLessThanOrEqual(to ?? Number.NaN);
+      const [step, from, to] = [increment, least, ceiling].map((text) => decimalOf(text) ?? Number.NaN);
+      expect({ name, positive: Number(step) > 0, ordered: Number(from) <= Number(to) }).toEqual({
+        name,
+        positive: true,
+        ordered: true,
+      });
       for (const { exercise, most } of limits) {
         expect(exercises).toContain(exercise);
-        expect(decimalOf(most)).toBeLessThanOrEqual(to ?? Number.NaN);
+        expect(decimalOf(most)).toBeLessThanOrEqual(Number(to));
       }
     }
   },
