@@ -8,7 +8,7 @@ import { outsideValidRange, type AnyFormula, type Formula } from './formula.ts';
  */
 
 /** Units of columns by name. */
-type Columns = Readonly<Record<string, number>>;
+export type Columns = Readonly<Record<string, number>>;
 
 /** The column names whose quantity may stand in one argument of a formula. */
 type NamesOf<Known extends Columns, Quantity extends number> = {
@@ -86,11 +86,17 @@ export class Reckoning<Given extends Columns, Known extends Columns> {
     }
   }
 
-  /** One row as names and values, for a single use outside a loop. */
-  reckon(givens: Given): Known {
+  /** One filled row, for a single use outside a loop. */
+  row(givens: Given): Float64Array {
     const row = new Float64Array(this.width);
     for (const [place, name] of this.givens.entries()) row[place] = givens[name] as number;
     this.fill(row, 0);
+    return row;
+  }
+
+  /** One row as names and values. */
+  reckon(givens: Given): Known {
+    const row = this.row(givens);
     return Object.fromEntries(this.columns.map((column, place) => [column, row[place]])) as unknown as Known;
   }
 

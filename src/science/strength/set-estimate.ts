@@ -1,10 +1,12 @@
-import { estimateLogSd, logSdOfEstimate, noviceReserveSd, reserveSd, UNKNOWN_RESERVE_SD } from './estimate-log-sd.ts';
+import { logSdOfMaximum, noviceReserveSd, reserveSd, UNKNOWN_RESERVE_SD } from './estimate-spread.ts';
 import { effectiveRepetitions } from './effort.ts';
+import { repetitionMaximum } from './repetition-maximum.ts';
 import { oneRepMaxBrzycki, oneRepMaxEpley, oneRepMaxWathan } from './one-rep-max.ts';
-import { logRatio, repetitions, type BarLoad, type LogRatio, type Repetitions } from '#units/quantity.ts';
+import { barLoad, logRatio, repetitions, type BarLoad, type LogRatio, type Repetitions } from '#units/quantity.ts';
 
-/** What one set says of the one-repetition maximum: a value with an interval, a bound, or nothing and why. */
+/** What one set says of a maximum: a value with an interval, a bound, or nothing and why. */
 
+const ONE_KILOGRAM = barLoad(1);
 const USABLE_UP_TO = 12;
 const LOW_CONFIDENCE_UP_TO = 15;
 
@@ -39,6 +41,8 @@ export interface PerformedSet {
   readonly effort: Effort;
   /** Less than six months of training: the reserve is judged worse. */
   readonly novice: boolean;
+  /** Repetitions of the maximum that is read: 1 unless capacity is kept as an n-repetition maximum. */
+  readonly of: Repetitions;
 }
 
 export interface SetEstimate {
@@ -72,11 +76,9 @@ const reserveOf = (effort: Effort): Repetitions => {
   }
 };
 
-const logSdOf = (effective: Repetitions, { effort, novice }: PerformedSet): LogRatio => {
-  const assumed = effort.kind === 'unrecorded, target';
-  if (!assumed && !novice) return estimateLogSd(effective, reserveOf(effort));
-  const sd = assumed ? UNKNOWN_RESERVE_SD : reserveSd(reserveOf(effort));
-  return logSdOfEstimate(effective, novice ? noviceReserveSd(sd) : sd);
+const logSdOf = (effective: Repetitions, { effort, novice, of }: PerformedSet): LogRatio => {
+  const sd = effort.kind === 'unrecorded, target' ? UNKNOWN_RESERVE_SD : reserveSd(reserveOf(effort));
+  return logSdOfMaximum(effective, of, novice ? noviceReserveSd(sd) : sd);
 };
 
 /** Reads a maximum from one set. */
@@ -86,12 +88,12 @@ export const readSet = (set: PerformedSet): SetReading => {
   const effective = effectiveRepetitions(set.completed, reserveOf(set.effort));
   const range = rangeOfRepetitions(effective);
   if (range.kind === 'none') return range;
-  const maximum = oneRepMaxWathan(set.load, effective);
+  const maximum = repetitionMaximum(set.load, effective, set.of);
   return {
     kind: 'estimate',
     effective,
     maximum,
-    ...intervalOfFormulas(set.load, effective),
+    ...intervalOfFormulas(set.load, effective, set.of),
     logMaximum: logRatio(Math.log(maximum)),
     logSd: logSdOf(effective, set),
     lowerBound: set.effort.kind === 'unrecorded',
@@ -100,12 +102,15 @@ export const readSet = (set: PerformedSet): SetReading => {
   };
 };
 
-/** Least and most of Epley, Brzycki and Wathan. */
+/** Least and most of Epley, Brzycki and Wathan, each back at the same number of repetitions. */
 export const intervalOfFormulas = (
   load: BarLoad,
   effective: Repetitions,
+  of: Repetitions,
 ): { readonly low: BarLoad; readonly high: BarLoad } => {
-  const three = [oneRepMaxEpley, oneRepMaxBrzycki, oneRepMaxWathan].map((maximum) => maximum(load, effective));
+  const three = [oneRepMaxEpley, oneRepMaxBrzycki, oneRepMaxWathan].map(
+    (maximum) => maximum(load, effective) / maximum(ONE_KILOGRAM, of),
+  );
   // The least and the most of three bar loads are bar loads.
   return { low: Math.min(...three) as BarLoad, high: Math.max(...three) as BarLoad };
 };

@@ -16,8 +16,10 @@ import { logRatio, repetitions, type LogRatio, type Repetitions } from '#units/q
 
 /** Day to day and in the test itself; tested maxima have a median coefficient of variation of 4.2 %, true change included. */
 const OF_THE_TEST = 0.03;
-/** Of the formula, for each repetition above the first; meets the printed 5.7 to 7.1 % at six repetitions. */
+/** Of the formula, for each repetition between the set and the maximum read from it; meets the printed 5.7 to 7.1 % at six repetitions. */
 const PER_REPETITION = 0.01;
+
+const SINGLE = repetitions(1);
 
 /** Standard deviation of the reserve where it was not recorded and the set had a target of reserve. */
 export const UNKNOWN_RESERVE_SD: Repetitions = repetitions(2);
@@ -73,22 +75,27 @@ export const logSlope = formula(
     logRatio(Math.log(multiplierWathan(repetitions(reps + 0.5)) / multiplierWathan(repetitions(reps - 0.5)))),
 );
 
-/** Log standard deviation of one estimate, from the standard deviation of its reserve. */
-export const logSdOfEstimate = formula(
+/** Log standard deviation of one estimate of a maximum for m repetitions, from the standard deviation of its reserve. */
+export const logSdOfMaximum = formula(
   {
     id: 'estimate/log-sd',
     revision: 1,
-    title: 'Log standard deviation of one estimate, from the standard deviation of its reserve',
-    equation: "√(0.03² + (0.01 (n_eff − 1))² + (f'(n_eff) σ_r)²)",
-    inputs: [effective, count('standard deviation of the reserve', 'σ_r', [0, 20], [0, 3])],
+    title:
+      'Log standard deviation of one estimate of a maximum for m repetitions, from the standard deviation of its reserve',
+    equation: "√(0.03² + (0.01 (n_eff − m))² + (f'(n_eff) σ_r)²)",
+    inputs: [
+      effective,
+      count('repetitions of the maximum', 'm', [1, 50], [1, 15]),
+      count('standard deviation of the reserve', 'σ_r', [0, 20], [0, 3]),
+    ],
     output,
     source: OUR_OWN_DESIGN,
     restsOn: [GRGIC_2020, HUTCHINS_GEARHART_2010, MITTER_2022],
     doesNotKnow:
       'The error that stays the same from day to day for one person: a curve fitted to the person would be better.',
   },
-  (reps: Repetitions, sd: Repetitions): LogRatio =>
-    logRatio(Math.hypot(OF_THE_TEST, PER_REPETITION * (reps - 1), logSlope(reps) * sd)),
+  (reps: Repetitions, of: Repetitions, sd: Repetitions): LogRatio =>
+    logRatio(Math.hypot(OF_THE_TEST, PER_REPETITION * (reps - of), logSlope(reps) * sd)),
 );
 
 /** Log standard deviation of one estimate with a reported reserve. */
@@ -104,5 +111,5 @@ export const estimateLogSd = formula(
     restsOn: [GRGIC_2020, HUTCHINS_GEARHART_2010, MITTER_2022],
     doesNotKnow: 'Whether the person judges the reserve well.',
   },
-  (reps: Repetitions, reserve: Repetitions): LogRatio => logSdOfEstimate(reps, reserveSd(reserve)),
+  (reps: Repetitions, reserve: Repetitions): LogRatio => logSdOfMaximum(reps, SINGLE, reserveSd(reserve)),
 );

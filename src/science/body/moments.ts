@@ -1,0 +1,153 @@
+import { formula } from '../formula.ts';
+import { length, ratio } from '../inputs.ts';
+import { bisect, type RootResult } from '../numeric/root.ts';
+import type { BodyModel } from './body-model.ts';
+import { ANKLE_ALONG_FOOT, figure, type Figure, type Posture } from './planar-model.ts';
+import { FREGLY_2015, OUR_OWN_DESIGN, SJOBERG_2020 } from '../sources.ts';
+import { degrees, fraction, type Fraction, type StatureFraction } from '#units/quantity.ts';
+
+/**
+ * Moments about hip, knee and ankle at the bottom of a squat, both legs together, in body weight times stature. In
+ * 1 g the body's own weight adds to the bar's; weightless, the pull on the bar is all there is, and the person stands
+ * more upright under it. No single share matches every joint: that is what these numbers are shown for.
+ */
+
+export type Gravity = '1 g' | '0 g';
+export type LegJoint = 'hip' | 'knee' | 'ankle';
+export type JointMoments = Readonly<Record<LegJoint, number>>;
+
+/** A weight and how far in front of the ankle it acts. */
+interface Weight {
+  readonly mass: number;
+  readonly x: number;
+}
+
+/** The bottom of a squat without its trunk lean, which balance decides. */
+export type LegPosture = Omit<Posture, 'trunkLean'>;
+
+/** Middle of the foot in front of the ankle: where the load should stand. */
+export const midFoot = ({ foot }: BodyModel): StatureFraction =>
+  // A part of a length is a length.
+  (ANKLE_ALONG_FOOT * foot.length) as StatureFraction;
+
+const aboveHip = (body: BodyModel, { centres, joints }: Figure, bar: Fraction): readonly Weight[] => [
+  { mass: bar + body.armsMass, x: joints.bar.x },
+  { mass: body.headMass, x: centres.head.x },
+  { mass: body.trunk.mass, x: centres.trunk.x },
+];
+
+const aboveKnee = (body: BodyModel, at: Figure, bar: Fraction): readonly Weight[] => [
+  ...aboveHip(body, at, bar),
+  { mass: 2 * body.thigh.mass, x: at.centres.thigh.x },
+];
+
+const aboveAnkle = (body: BodyModel, at: Figure, bar: Fraction): readonly Weight[] => [
+  ...aboveKnee(body, at, bar),
+  { mass: 2 * body.shank.mass, x: at.centres.shank.x },
+];
+
+const all = (body: BodyModel, at: Figure, bar: Fraction): readonly Weight[] => [
+  ...aboveAnkle(body, at, bar),
+  { mass: 2 * body.foot.mass, x: at.centres.foot.x },
+];
+
+const momentAbout = (x: number, weights: readonly Weight[]): number =>
+  weights.reduce((sum, weight) => sum + weight.mass * (weight.x - x), 0);
+
+const withLean = (legs: LegPosture, lean: number): Posture => ({ ...legs, trunkLean: degrees(lean) });
+
+const MOST_LEAN = 80;
+const LEAN_WITHIN = 1e-10;
+
+/** Trunk lean [°] that stands balanced: bar and body over mid-foot in 1 g, the bar alone weightless. */
+export const balancedTrunkLean = (body: BodyModel, legs: LegPosture, bar: Fraction, gravity: Gravity): RootResult => {
+  const middle = midFoot(body);
+  const inFront = (lean: number): number => {
+    const at = figure(body, withLean(legs, lean));
+    return gravity === '0 g' ? at.joints.bar.x - middle : momentAbout(middle, all(body, at, bar));
+  };
+  return bisect(inFront, { low: 0, high: MOST_LEAN, within: LEAN_WITHIN });
+};
+
+/** Extension moments in 1 g; the bar in body weights. */
+export const momentsOnGround = (body: BodyModel, posture: Posture, bar: Fraction): JointMoments => {
+  const at = figure(body, posture);
+  const { hip, knee, ankle } = at.joints;
+  return {
+    hip: momentAbout(hip.x, aboveHip(body, at, bar)),
+    knee: -momentAbout(knee.x, aboveKnee(body, at, bar)),
+    ankle: momentAbout(ankle.x, aboveAnkle(body, at, bar)),
+  };
+};
+
+/** Lever arms of a pull along the bar, by joint. */
+export const leverArms = (body: BodyModel, posture: Posture): JointMoments => {
+  const { hip, knee, ankle, bar } = figure(body, posture).joints;
+  return { hip: bar.x - hip.x, knee: knee.x - bar.x, ankle: bar.x - ankle.x };
+};
+
+/** Extension moments weightless under a pull in body weights. */
+export const momentsInFlight = (body: BodyModel, posture: Posture, pull: Fraction): JointMoments => {
+  const { hip, knee, ankle } = leverArms(body, posture);
+  return { hip: pull * hip, knee: pull * knee, ankle: pull * ankle };
+};
+
+/** Share of body weight that gives a joint the moment it has in 1 g. */
+export const shareMatchingMoment = formula(
+  {
+    id: 'body-weight-share/matching-moment',
+    revision: 1,
+    title: 'Share of body weight that gives a joint the moment it has in 1 g',
+    equation: 'M / d − bar',
+    inputs: [
+      ratio('moment in 1 g, over body weight and stature', 'M', [0, 5]),
+      length('lever arm of the pull weightless', 'd'),
+      ratio('bar in body weights', 'bar', [0, 5]),
+    ],
+    output: { name: 'share of body weight', symbol: 's', unit: '1' },
+    source: OUR_OWN_DESIGN,
+    restsOn: [FREGLY_2015, SJOBERG_2020],
+    doesNotKnow: 'How this person squats; a static picture of the bottom position.',
+  },
+  (moment: Fraction, arm: StatureFraction, bar: Fraction): Fraction => fraction(moment / arm - bar),
+);
+
+export type MomentMatch =
+  | {
+      readonly kind: 'matched';
+      readonly leanOnGround: number;
+      readonly leanInFlight: number;
+      readonly onGround: JointMoments;
+      readonly arms: JointMoments;
+      readonly shares: Readonly<Record<LegJoint, Fraction>>;
+    }
+  | { readonly kind: 'none'; readonly reason: string };
+
+/** The bottom of the parallel squat. */
+export const PARALLEL_LEGS: LegPosture = { shankLean: degrees(30), thighLean: degrees(90) };
+/** 300 lb on a person of 200 lb. */
+const USUAL_BAR = fraction(1.5);
+
+/** Shares that match hip, knee and ankle of a balanced squat. */
+export const momentMatchedShares = (
+  body: BodyModel,
+  bar: Fraction = USUAL_BAR,
+  legs: LegPosture = PARALLEL_LEGS,
+): MomentMatch => {
+  const [ground, flight] = [balancedTrunkLean(body, legs, bar, '1 g'), balancedTrunkLean(body, legs, bar, '0 g')];
+  if (ground.kind !== 'converged' || flight.kind !== 'converged')
+    return { kind: 'none', reason: 'No trunk lean between 0° and 80° brings the load over the middle of the foot.' };
+  const onGround = momentsOnGround(body, withLean(legs, ground.root), bar);
+  const arms = leverArms(body, withLean(legs, flight.root));
+  // A lever arm is a fraction of stature.
+  const match = (joint: LegJoint): Fraction =>
+    shareMatchingMoment(fraction(onGround[joint]), arms[joint] as StatureFraction, bar);
+  return {
+    kind: 'matched',
+    leanOnGround: ground.root,
+    leanInFlight: flight.root,
+    onGround,
+    arms,
+    shares: { hip: match('hip'), knee: match('knee'), ankle: match('ankle') },
+  };
+};

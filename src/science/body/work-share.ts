@@ -1,0 +1,197 @@
+import { BODY, type BodyModel } from './body-model.ts';
+import { ANKLE_HEIGHT, type Posture } from './planar-model.ts';
+import { BOTTOM_POSTURES, type LegLift } from './postures.ts';
+import type { Columns, Reckoning, SpelledCell } from '../reckoning.ts';
+import type { Sex } from './segments.ts';
+import {
+  bendingShare,
+  curlShare,
+  heelRaiseShare,
+  pressOrRowShare,
+  straightArmRaiseShare,
+  type ArmGivens,
+  type BendingGivens,
+  type HeelRaiseGivens,
+} from './share-reckonings.ts';
+import { jointShare, type JointShare, type Level } from './static-share.ts';
+import { degrees, fraction, repetitions, type Fraction, type StatureFraction } from '#units/quantity.ts';
+
+/** Which model gives the share of body weight that a lift moves in 1 g. */
+export type ShareModel =
+  LegLift | 'heel raise' | 'single-leg heel raise' | 'press or row' | 'curl' | 'straight-arm raise' | 'none';
+
+export const SHARE_MODELS: readonly ShareModel[] = [
+  'back squat, half',
+  'back squat, parallel',
+  'back squat, deep',
+  'single-leg squat',
+  'split squat',
+  'deadlift',
+  'Romanian deadlift',
+  'heel raise',
+  'single-leg heel raise',
+  'press or row',
+  'curl',
+  'straight-arm raise',
+  'none',
+];
+
+/** How far the foot turns in a full heel raise; our own choice, the share hardly depends on it. */
+const HEEL_RAISE_TURN = degrees(35);
+const STANDS_STILL = 0 as StatureFraction; // the ankle of a foot that does not move
+
+/** Mass of the leg that does not bend with the lift, as a mass that moves with the hip. */
+const otherLegMass = ({ thigh, shank, foot }: BodyModel, lift: LegLift): Fraction => {
+  if (lift === 'single-leg squat') return fraction(thigh.mass + shank.mass + foot.mass);
+  // The rear shank turns about the ankle; the rear foot stays.
+  if (lift === 'split squat') return fraction(thigh.mass + shank.mass * (1 - shank.centre));
+  return fraction(0);
+};
+
+/** Numbers that the share of a lift is reckoned from. */
+export const bendingGivens = (
+  body: BodyModel,
+  lift: LegLift,
+  posture: Posture = BOTTOM_POSTURES[lift],
+): BendingGivens => ({
+  ...posture,
+  shankLength: body.shank.length,
+  thighLength: body.thigh.length,
+  hipToShoulder: body.trunk.length,
+  hipToC7: body.hipToC7,
+  shankCentre: body.shank.centre,
+  thighCentre: body.thigh.centre,
+  trunkCentre: body.trunk.centre,
+  shankMass: body.shank.mass,
+  thighMass: body.thigh.mass,
+  trunkMass: body.trunk.mass,
+  headMass: body.headMass,
+  armsMass: body.armsMass,
+  otherLegMass: otherLegMass(body, lift),
+  bendingLegs: repetitions(lift === 'single-leg squat' || lift === 'split squat' ? 1 : 2),
+  once: repetitions(1),
+  ankleDrop: STANDS_STILL,
+});
+
+export const heelRaiseGivens = ({ foot }: BodyModel, feet: 1 | 2): HeelRaiseGivens => ({
+  turn: HEEL_RAISE_TURN,
+  footLength: foot.length,
+  ankleHeight: ANKLE_HEIGHT,
+  footCentre: foot.centre,
+  footMass: foot.mass,
+  feet: repetitions(feet),
+});
+
+export const armGivens = ({ upperArm, forearm, hand }: BodyModel): ArmGivens => ({
+  upperArmMass: upperArm.mass,
+  upperArmCentre: upperArm.centre,
+  upperArmLength: upperArm.length,
+  forearmMass: forearm.mass,
+  forearmCentre: forearm.centre,
+  forearmLength: forearm.length,
+  handMass: hand.mass,
+  // The grip lies at the centre of mass of the hand.
+  elbowToGrip: (forearm.length + hand.centre * hand.length) as StatureFraction,
+});
+
+export type ShareWorking =
+  | {
+      readonly kind: 'reckoned';
+      readonly name: string;
+      readonly givens: Readonly<Record<string, number>>;
+      readonly cells: readonly SpelledCell[];
+    }
+  | { readonly kind: 'none'; readonly reason: string };
+
+interface Reckoned {
+  readonly share: Fraction;
+  readonly working: ShareWorking;
+}
+
+const reckoned = <Given extends Columns>(
+  of: Reckoning<Given, Given & { readonly share: Fraction }>,
+  givens: Given,
+): Reckoned => {
+  const row = of.row(givens);
+  return {
+    // The column holds fractions.
+    share: row[of.place('share')] as Fraction,
+    working: { kind: 'reckoned', name: of.name, givens, cells: of.spell(row, 0) },
+  };
+};
+
+const NO_BODY_WEIGHT = 'The lift moves no body weight that weightlessness takes away.';
+
+const reckonShare = (model: ShareModel, body: BodyModel): Reckoned => {
+  switch (model) {
+    case 'none':
+      return { share: fraction(0), working: { kind: 'none', reason: NO_BODY_WEIGHT } };
+    case 'heel raise':
+      return reckoned(heelRaiseShare, heelRaiseGivens(body, 2));
+    case 'single-leg heel raise':
+      return reckoned(heelRaiseShare, heelRaiseGivens(body, 1));
+    case 'press or row':
+      return reckoned(pressOrRowShare, armGivens(body));
+    case 'curl':
+      return reckoned(curlShare, armGivens(body));
+    case 'straight-arm raise':
+      return reckoned(straightArmRaiseShare, armGivens(body));
+    default:
+      return reckoned(bendingShare, bendingGivens(body, model));
+  }
+};
+
+/** The lowest joint that moves. In a split squat two feet carry unequal parts, and no joint stands for the lift. */
+const LOWEST_MOVING: Readonly<Record<ShareModel, Level | { readonly none: string }>> = {
+  'back squat, half': 'above both knees',
+  'back squat, parallel': 'above both knees',
+  'back squat, deep': 'above both knees',
+  'single-leg squat': 'above the stance knee',
+  'split squat': { none: 'Two feet carry unequal parts: no joint stands for the lift.' },
+  deadlift: 'above both knees',
+  'Romanian deadlift': 'above both hips',
+  'heel raise': 'above both ankles',
+  'single-leg heel raise': 'above the stance ankle',
+  'press or row': 'both arms',
+  curl: 'both forearms and hands',
+  'straight-arm raise': 'both arms',
+  none: { none: NO_BODY_WEIGHT },
+};
+
+const jointShareOf = (model: ShareModel, sex: Sex): JointShare => {
+  const at = LOWEST_MOVING[model];
+  return typeof at === 'string' ? jointShare(at, sex) : { kind: 'none', reason: at.none };
+};
+
+export interface BodyWeightShare {
+  /** Work-matched. */
+  readonly work: Fraction;
+  /** Joint-matched: what the lowest moving joint carries. */
+  readonly static: JointShare;
+  readonly working: ShareWorking;
+}
+
+const shareOf = (model: ShareModel, sex: Sex): BodyWeightShare => {
+  const { share, working } = reckonShare(model, BODY[sex]);
+  return { work: share, static: jointShareOf(model, sex), working };
+};
+
+// Two sexes and thirteen models are reckoned once; the rows are small and never change.
+const SHARES: Readonly<Record<Sex, ReadonlyMap<ShareModel, BodyWeightShare>>> = {
+  female: new Map(SHARE_MODELS.map((model) => [model, shareOf(model, 'female')])),
+  male: new Map(SHARE_MODELS.map((model) => [model, shareOf(model, 'male')])),
+};
+
+/** Share of body weight that a lift moves in 1 g: work-matched, joint-matched, and the working. A look-up. */
+export const bodyWeightShare = (model: ShareModel, sex: Sex): BodyWeightShare => {
+  const found = SHARES[sex].get(model);
+  if (!found) throw new RangeError(`No share model is called "${model}".`);
+  return found;
+};
+
+/** Work-matched share of any body, for comparing tables of segments. */
+export const workShareOf = (model: ShareModel, body: BodyModel): Fraction => reckonShare(model, body).share;
+
+/** Work-matched share of a leg lift in another posture. */
+export const workShareInPosture = (lift: LegLift, body: BodyModel, posture: Posture): Fraction =>
+  bendingShare.reckon(bendingGivens(body, lift, posture)).share;
