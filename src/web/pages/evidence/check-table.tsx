@@ -1,0 +1,79 @@
+import type { Check, FormulaCheck } from '#science/formula.ts';
+import { shownNumber } from './shown-number.ts';
+import type { Recomputed } from './use-recomputed.ts';
+
+interface CheckTableProps {
+  readonly label: string;
+  readonly checks: readonly Check[];
+  readonly recomputed: ReadonlyMap<Check, Recomputed>;
+}
+
+/** What was printed, and what comes out here and now. */
+export function CheckTable({ label, checks, recomputed }: CheckTableProps) {
+  return (
+    <div className="evidence-scroll" tabIndex={0} role="group" aria-label={label}>
+      <table className="evidence-checks">
+        <thead>
+          <tr>
+            <th scope="col">Given</th>
+            <th scope="col" className="n">
+              Printed
+            </th>
+            <th scope="col" className="n">
+              Computed now
+            </th>
+            <th scope="col" className="n">
+              Within
+            </th>
+            <th scope="col">Holds</th>
+            <th scope="col">Why this tolerance; where printed</th>
+          </tr>
+        </thead>
+        <tbody>
+          {checks.map((check, index) => (
+            <tr key={index}>
+              <td>{check.kind === 'series' ? check.title : givenOf(check)}</td>
+              <td className="n">{shownNumber(check.printed)}</td>
+              <Outcome found={recomputed.get(check)} within={check.within} />
+              <td className="soft">
+                {check.because}; {check.source.text.split(')')[0]}
+                {check.source.text.includes(')') && ')'}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Outcome({ found, within }: { readonly found: Recomputed | undefined; readonly within: number }) {
+  if (!found)
+    return (
+      <>
+        <td className="n faint">…</td>
+        <td className="n">{shownNumber(within)}</td>
+        <td className="faint">computing</td>
+      </>
+    );
+  if (found.kind === 'failed')
+    return (
+      <>
+        <td className="n">–</td>
+        <td className="n">{shownNumber(within)}</td>
+        <td className="evidence-fails">did not compute: {found.why}</td>
+      </>
+    );
+  return (
+    <>
+      <td className="n">{shownNumber(found.value)}</td>
+      <td className="n">{shownNumber(within)}</td>
+      <td className={found.holds ? '' : 'evidence-fails'}>{found.holds ? 'holds' : 'does not hold'}</td>
+    </>
+  );
+}
+
+const givenOf = (check: FormulaCheck): string =>
+  check.given
+    .map((value, place) => `${check.formula.record.inputs[place]?.symbol ?? '?'} = ${shownNumber(value)}`)
+    .join(', ');

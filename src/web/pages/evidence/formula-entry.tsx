@@ -1,0 +1,88 @@
+import type { Check, FormulaInput, FormulaRecord } from '#science/formula.ts';
+import { CheckTable } from './check-table.tsx';
+import type { FormulaEntry as Entry } from './formula-groups.ts';
+import { shownRange } from './shown-number.ts';
+import { SourceLine } from './source-line.tsx';
+import type { Recomputed } from './use-recomputed.ts';
+
+interface FormulaEntryProps {
+  readonly entry: Entry;
+  readonly recomputed: ReadonlyMap<Check, Recomputed>;
+}
+
+/** One formula as a small paper. */
+export function FormulaEntry({ entry: { formula, checks }, recomputed }: FormulaEntryProps) {
+  const { record } = formula;
+  return (
+    <article className="evidence-entry" id={record.id} aria-labelledby={`${record.id}-title`}>
+      <h3 id={`${record.id}-title`}>
+        <a href={`#${record.id}`}>{record.title}</a>
+        <span className="evidence-id">
+          {record.id}, revision {record.revision}
+        </span>
+      </h3>
+      <p className="evidence-equation">
+        <i>{record.output.symbol}</i> = {record.equation}
+      </p>
+      <InputTable record={record} />
+      <SourceLine source={record.source} />
+      {record.restsOn?.map((source, index) => (
+        <SourceLine key={index} source={source} />
+      ))}
+      <p>
+        <b>Does not know:</b> {record.doesNotKnow}
+      </p>
+      {checks.length > 0 ? (
+        <CheckTable label={`Checks of ${record.title}`} checks={checks} recomputed={recomputed} />
+      ) : (
+        <p className="soft">No printed value was found to check this against.</p>
+      )}
+    </article>
+  );
+}
+
+function InputTable({ record }: { readonly record: FormulaRecord }) {
+  return (
+    <div className="evidence-scroll" tabIndex={0} role="group" aria-label={`Inputs of ${record.title}`}>
+      <table className="evidence-inputs">
+        <thead>
+          <tr>
+            <th scope="col">Quantity</th>
+            <th scope="col">Symbol</th>
+            <th scope="col">Unit</th>
+            <th scope="col">Possible (else refused)</th>
+            <th scope="col">Valid (else flagged)</th>
+          </tr>
+        </thead>
+        <tbody>
+          {record.inputs.map((input) => (
+            <InputRow key={input.symbol + input.name} input={input} />
+          ))}
+          <tr>
+            <td>{record.output.name} (result)</td>
+            <td>
+              <i>{record.output.symbol}</i>
+            </td>
+            <td className="soft">{record.output.unit}</td>
+            <td className="faint">–</td>
+            <td className="faint">–</td>
+          </tr>
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function InputRow({ input }: { readonly input: FormulaInput }) {
+  return (
+    <tr>
+      <td>{input.name}</td>
+      <td>
+        <i>{input.symbol}</i>
+      </td>
+      <td className="soft">{input.unit}</td>
+      <td>{shownRange(input.possible)}</td>
+      <td>{shownRange(input.valid)}</td>
+    </tr>
+  );
+}

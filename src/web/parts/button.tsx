@@ -1,0 +1,28 @@
+import type { ReactNode } from 'react';
+import { Button as AriaButton } from 'react-aria-components';
+import { join } from './join.ts';
+import styles from './button.module.css';
+
+export interface ButtonProps {
+  readonly children: ReactNode;
+  readonly onPress?: () => void;
+  /** `main`: the one thing to do here; `stop`: takes something back; `link`: looks like one. */
+  readonly kind?: 'plain' | 'main' | 'stop' | 'link';
+  readonly type?: 'button' | 'submit';
+  readonly isDisabled?: boolean;
+  /** What is read aloud, where the words alone do not say it. */
+  readonly label?: string;
+  readonly autoFocus?: boolean;
+}
+
+export const Button = ({ children, onPress, kind = 'plain', type = 'button', label, ...rest }: ButtonProps) => (
+  <AriaButton
+    type={type}
+    className={join(styles['button'], styles[kind], 'on-screen')}
+    {...(onPress ? { onPress } : {})}
+    {...(label ? { 'aria-label': label } : {})}
+    {...rest}
+  >
+    {children}
+  </AriaButton>
+);

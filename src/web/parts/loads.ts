@@ -1,0 +1,24 @@
+import { decimalOf } from '#units/entered.ts';
+import { kilogramsPer, type MassUnit } from '#units/mass.ts';
+
+const decimalsOf = (increment: string): number => increment.split('.')[1]?.length ?? 0;
+
+/** Whole increments as the machine displays them: 270 of "1" is "270", 41 of "2.5" is "102.5". */
+export const showIncrements = (increments: number, increment: string): string =>
+  (increments * (decimalOf(increment) ?? 0)).toFixed(decimalsOf(increment));
+
+export const kilogramsOfIncrements = (increments: number, increment: string, unit: MassUnit): number =>
+  increments * (decimalOf(increment) ?? 0) * kilogramsPer(unit);
+
+/** A number as typed: a decimal comma is a point, spaces around it do not matter. */
+export const asTyped = (text: string): string => text.trim().replace(',', '.');
+
+/** "+4.8 %", "−2 %". */
+export const showChange = (relative: number): string => {
+  const percent = relative * 100;
+  const sign = percent > 0 ? '+' : percent < 0 ? '−' : '±';
+  return `${sign}${Math.abs(percent).toFixed(1)} %`;
+};
+
+/** "0.74". */
+export const showFraction = (value: number): string => value.toFixed(2);
