@@ -98,7 +98,7 @@ const errorAtEnd = (observations: readonly Observation[]): number => {
 const meanOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 const percent = (value: number): string => `${(100 * value).toFixed(2)} %`;
 
-test.each([
+test.for([
   { silent: 'in half of the sets', silentShare: 0.5 },
   { silent: 'in every set', silentShare: 1 },
 ])('a slow loss is followed with effort missing $silent', async ({ silentShare }, { annotate }) => {
