@@ -1,0 +1,31 @@
+/** No column of these tables is ever updated. UNIQUE (supersedes) tells the second corrector of the first. */
+export interface LogRow {
+  readonly sequence: number;
+  readonly id: string;
+  readonly kind: string;
+  readonly person_id: string | null;
+  /** JSON list of audiences. */
+  readonly audience: string;
+  readonly supersedes: string | null;
+  readonly reason: string | null;
+  /** JSON of the fact's body. */
+  readonly body: string;
+  readonly recorded_at: string;
+  readonly recorded_by: string;
+  readonly digest: string;
+}
+
+/** One row, written when the database is made. */
+export interface AboutRow {
+  readonly place: number;
+  readonly database_id: string;
+  readonly kind: string;
+  readonly made_at: string;
+}
+
+export interface Tables {
+  log: LogRow;
+  about: AboutRow;
+  /** Kysely's own list of what was migrated. */
+  kysely_migration: { readonly name: string; readonly timestamp: string };
+}
