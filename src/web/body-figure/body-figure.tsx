@@ -3,7 +3,7 @@ import type { LevelLoad } from '#contract/windows/crossing-window.ts';
 import { BODY } from '#science/body/body-model.ts';
 import { FigurePanel } from './figure-panel.tsx';
 import { liftDrawing } from './lift-drawing.ts';
-import './body-figure.css';
+import styles from './body-figure.module.css';
 
 export interface BodyFigureProps {
   readonly sex: 'female' | 'male';
@@ -22,23 +22,23 @@ const STATURE_WHERE_UNKNOWN = 1.7;
 /** The same lift twice: in 1 g the body weighs, in 0 g only the machine pulls. Drawn from the planar model. */
 export function BodyFigure({ sex, stature, shareModel, levels, bar, machine }: BodyFigureProps) {
   const drawing = liftDrawing(shareModel);
-  if (drawing.kind === 'not drawn') return <p className="figure-caption">{drawing.why}</p>;
+  if (drawing.kind === 'not drawn') return <p className={styles['figure-caption']}>{drawing.why}</p>;
   const shared = { drawing, levels, body: BODY[sex], stature: stature ?? STATURE_WHERE_UNKNOWN };
   return (
-    <figure className="figure-pair">
+    <figure className={styles['figure-pair']}>
       <div>
-        <p className="figure-head">
+        <p className={styles['figure-head']}>
           <b>1 g</b> {bar}; the body weighs
         </p>
         <FigurePanel {...shared} gravity="1 g" says={`In 1 g: ${bar}. ${loads(levels, 'onGround')}`} />
       </div>
       <div>
-        <p className="figure-head">
+        <p className={styles['figure-head']}>
           <b>0 g</b> {machine}; only the machine pulls
         </p>
         <FigurePanel {...shared} gravity="0 g" says={`In 0 g: ${machine}. ${loads(levels, 'inFlight')}`} />
       </div>
-      <figcaption className="figure-caption">
+      <figcaption className={styles['figure-caption']}>
         Planar model, {drawing.position}
         {stature === null
           ? `, drawn ${STATURE_WHERE_UNKNOWN} m tall: no stature is recorded.`

@@ -5,6 +5,8 @@ import type { LiftDrawing } from './lift-drawing.ts';
 import { bodyShape, type BodyShape } from './body-shape.ts';
 import { levelPlaces, type Level } from './level-places.ts';
 import { pointsOf, screenFor, type Screen, type Spot } from './screen.ts';
+import { join } from '../parts/join.ts';
+import styles from './body-figure.module.css';
 
 /** One drawing: 300 wide, the floor near its foot. */
 export const VIEW = { width: 300, height: 400, floor: 384, left: 14, labels: 208 };
@@ -29,9 +31,9 @@ export function FigurePanel({ gravity, drawing, body, stature, levels, says }: P
   const shape = bodyShape(posed, screen);
   const bar = screen.spot(posed.joints.bar);
   return (
-    <svg className={`body-figure weighs-${gravity === '1 g' ? 'yes' : 'no'}`} viewBox={viewBox} role="img">
+    <svg className={join(styles['body-figure'], gravity === '0 g' && styles['weighs-no'])} viewBox={viewBox} role="img">
       <title>{says}</title>
-      <line className="floor" x1="0" x2={VIEW.width} y1={VIEW.floor} y2={VIEW.floor} />
+      <line className={styles['floor']} x1="0" x2={VIEW.width} y1={VIEW.floor} y2={VIEW.floor} />
       <Silhouette shape={shape} />
       {gravity === '1 g' ? (
         <Bar at={bar} size={screen.perStature} />
@@ -59,18 +61,18 @@ function Silhouette({ shape: { body, head, arm } }: { readonly shape: BodyShape 
   return (
     <>
       {body.map((part, index) => (
-        <polygon key={index} className="edge" points={pointsOf(part)} />
+        <polygon key={index} className={styles['edge']} points={pointsOf(part)} />
       ))}
-      <ellipse className="edge" {...ellipse} />
+      <ellipse className={styles['edge']} {...ellipse} />
       {body.map((part, index) => (
-        <polygon key={index} className="inside" points={pointsOf(part)} />
+        <polygon key={index} className={styles['inside']} points={pointsOf(part)} />
       ))}
-      <ellipse className="inside" {...ellipse} />
+      <ellipse className={styles['inside']} {...ellipse} />
       {arm.map((part, index) => (
-        <polygon key={index} className="edge" points={pointsOf(part)} />
+        <polygon key={index} className={styles['edge']} points={pointsOf(part)} />
       ))}
       {arm.map((part, index) => (
-        <polygon key={index} className="inside" points={pointsOf(part)} />
+        <polygon key={index} className={styles['inside']} points={pointsOf(part)} />
       ))}
     </>
   );
@@ -80,7 +82,7 @@ function Silhouette({ shape: { body, head, arm } }: { readonly shape: BodyShape 
 function Bar({ at, size }: { readonly at: Spot; readonly size: number }) {
   const end = Math.min(at.y + 0.17 * size, VIEW.floor);
   return (
-    <g className="bar">
+    <g className={styles['bar']}>
       <line x1={at.x} x2={at.x} y1={at.y} y2={end} />
       <Head x={at.x} y={end} />
       <circle cx={at.x} cy={at.y} r={0.02 * size} />
@@ -91,7 +93,7 @@ function Bar({ at, size }: { readonly at: Spot; readonly size: number }) {
 /** The machine's line from the yoke to the platform: nothing else pulls. */
 function MachineLine({ at, size }: { readonly at: Spot; readonly size: number }) {
   return (
-    <g className="machine-line">
+    <g className={styles['machine-line']}>
       <line x1={at.x} x2={at.x} y1={at.y} y2={VIEW.floor} />
       <Head x={at.x} y={Math.min(at.y + 0.17 * size, VIEW.floor)} />
       <circle cx={at.x} cy={at.y} r={0.02 * size} />
@@ -116,7 +118,7 @@ function JointMarks({ posed, screen }: { readonly posed: Figure; readonly screen
   return (
     <>
       {[ankle, knee, hip, shoulder].map((joint, index) => (
-        <circle key={index} className="joint" cx={screen.spot(joint).x} cy={screen.spot(joint).y} r="2.6" />
+        <circle key={index} className={styles['joint']} cx={screen.spot(joint).x} cy={screen.spot(joint).y} r="2.6" />
       ))}
     </>
   );
@@ -142,24 +144,24 @@ function LevelLabels({ gravity, levels, places }: LabelProps) {
         const load = gravity === '1 g' ? level.onGround : level.inFlight;
         const place = places[level.level];
         return (
-          <g key={level.level} className="level">
+          <g key={level.level}>
             <polyline
-              className="leader"
+              className={styles['leader']}
               points={pointsOf([place, { x: VIEW.labels - 20, y }, { x: VIEW.labels - 5, y }])}
             />
-            <text className="level-name" x={VIEW.labels} y={y - 7}>
+            <text className={styles['level-name']} x={VIEW.labels} y={y - 7}>
               {level.level}
             </text>
             <rect
-              className="level-bar"
+              className={styles['level-bar']}
               x={VIEW.labels}
               y={y - 3}
               width={(BAR_MOST * Math.max(0, load)) / most}
               height="6"
             />
-            <text className="level-load" x={VIEW.labels} y={y + 16}>
+            <text className={styles['level-load']} x={VIEW.labels} y={y + 16}>
               {Math.round(load)}
-              <tspan className="level-unit"> kg</tspan>
+              <tspan className={styles['level-unit']}> kg</tspan>
             </text>
           </g>
         );

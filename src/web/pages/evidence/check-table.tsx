@@ -1,6 +1,7 @@
 import type { Check, FormulaCheck } from '#science/formula.ts';
 import { shownNumber } from './shown-number.ts';
 import type { Recomputed } from './use-recomputed.ts';
+import styles from './evidence-page.module.css';
 
 interface CheckTableProps {
   readonly label: string;
@@ -11,18 +12,18 @@ interface CheckTableProps {
 /** What was printed, and what comes out here and now. */
 export function CheckTable({ label, checks, recomputed }: CheckTableProps) {
   return (
-    <div className="evidence-scroll" tabIndex={0} role="group" aria-label={label}>
-      <table className="evidence-checks">
+    <div className={styles['scroll']} tabIndex={0} role="group" aria-label={label}>
+      <table className={styles['checks']}>
         <thead>
           <tr>
             <th scope="col">Given</th>
-            <th scope="col" className="n">
+            <th scope="col" className="number">
               Printed
             </th>
-            <th scope="col" className="n">
+            <th scope="col" className="number">
               Computed now
             </th>
-            <th scope="col" className="n">
+            <th scope="col" className="number">
               Within
             </th>
             <th scope="col">Holds</th>
@@ -33,7 +34,7 @@ export function CheckTable({ label, checks, recomputed }: CheckTableProps) {
           {checks.map((check, index) => (
             <tr key={index}>
               <td>{check.kind === 'series' ? check.title : givenOf(check)}</td>
-              <td className="n">{shownNumber(check.printed)}</td>
+              <td className="number">{shownNumber(check.printed)}</td>
               <Outcome found={recomputed.get(check)} within={check.within} />
               <td className="soft">
                 {check.because}; {check.source.text.split(')')[0]}
@@ -51,24 +52,24 @@ function Outcome({ found, within }: { readonly found: Recomputed | undefined; re
   if (!found)
     return (
       <>
-        <td className="n faint">…</td>
-        <td className="n">{shownNumber(within)}</td>
+        <td className="number faint">…</td>
+        <td className="number">{shownNumber(within)}</td>
         <td className="faint">computing</td>
       </>
     );
   if (found.kind === 'failed')
     return (
       <>
-        <td className="n">–</td>
-        <td className="n">{shownNumber(within)}</td>
-        <td className="evidence-fails">did not compute: {found.why}</td>
+        <td className="number">–</td>
+        <td className="number">{shownNumber(within)}</td>
+        <td className={styles['fails']}>did not compute: {found.why}</td>
       </>
     );
   return (
     <>
-      <td className="n">{shownNumber(found.value)}</td>
-      <td className="n">{shownNumber(within)}</td>
-      <td className={found.holds ? '' : 'evidence-fails'}>{found.holds ? 'holds' : 'does not hold'}</td>
+      <td className="number">{shownNumber(found.value)}</td>
+      <td className="number">{shownNumber(within)}</td>
+      <td className={found.holds ? undefined : styles['fails']}>{found.holds ? 'holds' : 'does not hold'}</td>
     </>
   );
 }

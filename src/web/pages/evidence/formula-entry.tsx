@@ -4,6 +4,7 @@ import type { FormulaEntry as Entry } from './formula-groups.ts';
 import { shownRange } from './shown-number.ts';
 import { SourceLine } from './source-line.tsx';
 import type { Recomputed } from './use-recomputed.ts';
+import styles from './evidence-page.module.css';
 
 interface FormulaEntryProps {
   readonly entry: Entry;
@@ -14,14 +15,14 @@ interface FormulaEntryProps {
 export function FormulaEntry({ entry: { formula, checks }, recomputed }: FormulaEntryProps) {
   const { record } = formula;
   return (
-    <article className="evidence-entry" id={record.id} aria-labelledby={`${record.id}-title`}>
+    <article className={styles['entry']} id={record.id} aria-labelledby={`${record.id}-title`}>
       <h3 id={`${record.id}-title`}>
         <a href={`#${record.id}`}>{record.title}</a>
-        <span className="evidence-id">
+        <span className={styles['id']}>
           {record.id}, revision {record.revision}
         </span>
       </h3>
-      <p className="evidence-equation">
+      <p className={styles['equation']}>
         <i>{record.output.symbol}</i> = {record.equation}
       </p>
       <InputTable record={record} />
@@ -43,8 +44,8 @@ export function FormulaEntry({ entry: { formula, checks }, recomputed }: Formula
 
 function InputTable({ record }: { readonly record: FormulaRecord }) {
   return (
-    <div className="evidence-scroll" tabIndex={0} role="group" aria-label={`Inputs of ${record.title}`}>
-      <table className="evidence-inputs">
+    <div className={styles['scroll']} tabIndex={0} role="group" aria-label={`Inputs of ${record.title}`}>
+      <table className={styles['inputs']}>
         <thead>
           <tr>
             <th scope="col">Quantity</th>

@@ -1,10 +1,11 @@
 import type { Source } from '#science/formula.ts';
+import styles from './evidence-page.module.css';
 
 /** A paper with how far it was checked, and where it can be read. */
 export function SourceLine({ source }: { readonly source: Source }) {
   return (
-    <p className="evidence-source">
-      <span className="evidence-status">{source.status}</span> {source.text}
+    <p>
+      <span className={styles['status']}>{source.status}</span> {source.text}
       {source.doi && (
         <>
           {' '}
@@ -13,7 +14,7 @@ export function SourceLine({ source }: { readonly source: Source }) {
           </a>
         </>
       )}
-      {source.note && <span className="evidence-note"> {source.note}</span>}
+      {source.note && <span className={styles['note']}> {source.note}</span>}
     </p>
   );
 }

@@ -2,12 +2,12 @@ import { useEffect, useMemo, useState } from 'react';
 import type { Check } from '#science/formula.ts';
 import { ALL_CHECKS } from '#science/checks.ts';
 import { ALL_FORMULAS } from '#science/formulas.ts';
-import { Page } from '#web/parts/page.tsx';
+import { Button, Page } from '../../parts/parts.ts';
 import { CheckTable } from './check-table.tsx';
 import { FormulaEntry } from './formula-entry.tsx';
 import { formulaGroups, foundIn, seriesChecks } from './formula-groups.ts';
 import { useRecomputed, type Recomputed } from './use-recomputed.ts';
-import './evidence.css';
+import styles from './evidence-page.module.css';
 
 const GROUPS = formulaGroups(ALL_FORMULAS, ALL_CHECKS);
 const SERIES = seriesChecks(ALL_CHECKS);
@@ -21,8 +21,8 @@ export default function EvidencePage() {
   return (
     <Page title="Evidence">
       <Tally recomputed={recomputed} />
-      <div className="evidence">
-        <nav aria-label="Groups of formulas" className="evidence-contents">
+      <div className={styles['frame']}>
+        <nav aria-label="Groups of formulas" className={styles['contents']}>
           <label>
             Find a formula, symbol or author
             <input type="search" value={sought} onChange={(event) => setSought(event.target.value)} />
@@ -43,7 +43,10 @@ export default function EvidencePage() {
         <div>
           {groups.length === 0 && (
             <p>
-              No formula holds “{sought}”. <button onClick={() => setSought('')}>Show all</button>
+              No formula holds “{sought}”.{' '}
+              <Button kind="link" onPress={() => setSought('')}>
+                Show all
+              </Button>
             </p>
           )}
           {groups.map((group) => (
@@ -85,7 +88,7 @@ function Tally({ recomputed }: { readonly recomputed: ReadonlyMap<Check, Recompu
       ) : broken === 0 ? (
         <>Computed in this browser just now: all {results.length} hold.</>
       ) : (
-        <b className="evidence-fails">
+        <b className={styles['fails']}>
           Computed in this browser just now: {broken} of {results.length} do not hold.
         </b>
       )}{' '}

@@ -1,0 +1,115 @@
+import { useState } from 'react';
+import type { CrossingDetail } from '#contract/windows/crossing-window.ts';
+import { Button, Dialog, showFraction, WorkingPanel } from '../../parts/parts.ts';
+import { useHouse } from '../../windows.ts';
+import styles from './crossing-page.module.css';
+
+interface CrossingSumProps {
+  readonly detail: CrossingDetail;
+  readonly capacity: number | null;
+}
+
+/** bar part + added back = target → load; every term opens its working. */
+export function CrossingSum({ detail, capacity }: CrossingSumProps) {
+  const [isOpen, setOpen] = useState(false);
+  const term = { onOpen: () => setOpen(true) };
+  return (
+    <section aria-label="The sum">
+      <h2>
+        {detail.name}: {detail.prescription}
+      </h2>
+      <div className={styles['sum']}>
+        <Term value={detail.bar} name="Bar part" {...term}>
+          bar part, kg{capacity !== null && `: ${showFraction(detail.bar / capacity)} of ${Math.round(capacity)}`}
+        </Term>
+        <span className={styles['sign']}>+</span>
+        <Term value={detail.added} name="Added back" {...term}>
+          added back, kg: {showFraction(detail.share)} × {detail.bodyMass.kilograms.toFixed(1)}
+        </Term>
+        <span className={styles['sign']}>=</span>
+        <Term value={detail.target} name="Target" {...term}>
+          target, kg
+        </Term>
+        <span className={styles['sign']}>→</span>
+        <Load detail={detail} {...term} />
+      </div>
+      <Sentences detail={detail} />
+      <Dialog title={`${detail.name}: working`} isOpen={isOpen} onClose={() => setOpen(false)} place="side">
+        {detail.workings.length === 0 ? (
+          <p>No working is kept: no card with this lift stands ahead.</p>
+        ) : (
+          detail.workings.map((working, index) => <WorkingPanel key={index} working={working} />)
+        )}
+      </Dialog>
+    </section>
+  );
+}
+
+interface TermProps {
+  readonly value: number;
+  readonly name: string;
+  readonly onOpen: () => void;
+  readonly children: React.ReactNode;
+}
+
+function Term({ value, name, onOpen, children }: TermProps) {
+  return (
+    <div className={styles['term']}>
+      <button
+        type="button"
+        className={styles['big']}
+        onClick={onOpen}
+        aria-label={`${name} ${shown(value)} kg: show the working`}
+      >
+        {shown(value)}
+      </button>
+      <span className="soft small">{children}</span>
+    </div>
+  );
+}
+
+function Load({ detail, onOpen }: { readonly detail: CrossingDetail; readonly onOpen: () => void }) {
+  return (
+    <div className={styles['term']}>
+      <strong className={styles['load']}>{detail.load?.text ?? 'no load'}</strong>
+      <span className="soft small">
+        {detail.load ? `set on the machine, ${shown(detail.load.kilograms)} kg ` : 'nothing can be set '}
+        <Button kind="link" onPress={onOpen}>
+          working
+        </Button>
+      </span>
+    </div>
+  );
+}
+
+function Sentences({ detail }: { readonly detail: CrossingDetail }) {
+  const perStep = useHouse().data?.policies.sessionsPerStep;
+  const step = (place: number): string => `step ${place + 1} of ${detail.steps}`;
+  return (
+    <>
+      <p className="soft">
+        Two ramps: effort {showFraction(detail.effort)}, {step(detail.effortStep)}; share {showFraction(detail.share)}{' '}
+        on the way to {showFraction(detail.workShare)} (work-matched), {step(detail.shareStep)}. Each step is earned by{' '}
+        {perStep ?? 'some'} completed, pain-free sessions of this lift, and signed.
+      </p>
+      <p>
+        True fraction of capacity: <b>{showFraction(detail.trueFraction)}</b>{' '}
+        <span className="soft">(the load less the work-matched share of body weight, over capacity).</span> Body mass{' '}
+        {detail.bodyMass.kilograms.toFixed(1)} kg: {detail.bodyMass.says}.
+      </p>
+      {detail.limits.map((limit) => (
+        <p key={limit.says} className={limit.binds ? styles['caution'] : 'soft'}>
+          {limit.binds ? <b>Limited: </b> : null}
+          {limit.says}
+        </p>
+      ))}
+      {detail.cappedOffSays !== null && (
+        <p className={styles['caution']}>
+          <b>{shown(detail.cappedOff)} kg capped off.</b> {detail.cappedOffSays}
+        </p>
+      )}
+    </>
+  );
+}
+
+const shown = (value: number): string => Math.round(value).toString().replace('-', '−');

@@ -1,0 +1,62 @@
+import { useState } from 'react';
+import { ROUTES } from '#contract/routes.ts';
+import type { PolicyRequest } from '#contract/requests/requests.ts';
+import type { CrossingDetail } from '#contract/windows/crossing-window.ts';
+import type { ReplacementPolicy } from '#domain/decision.ts';
+import { Actions, Button, Dialog, Field, Problems, showFraction, useSigner } from '../../parts/parts.ts';
+import { useWrite } from '../../windows.ts';
+
+interface PolicySignatureProps {
+  readonly person: string;
+  readonly detail: CrossingDetail;
+  readonly policy: ReplacementPolicy;
+  readonly onClose: () => void;
+}
+
+/** What is signed, by whom, and why. */
+export function PolicySignature({ person, detail, policy, onClose }: PolicySignatureProps) {
+  const [reason, setReason] = useState('');
+  const { signer, signsFor } = useSigner();
+  const write = useWrite();
+  const sign = (): void => {
+    if (signer === null) return;
+    const request: PolicyRequest = { signer: signer.id, exercise: detail.exercise, policy, reason };
+    write.send(ROUTES.policy(person), request, onClose);
+  };
+  return (
+    <Dialog title={`Body weight added back: ${detail.name}`} isOpen onClose={onClose}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          sign();
+        }}
+      >
+        <p>
+          From {nameOf(detail.signedPolicy)} to <b>{nameOf(policy)}</b>. Cards that are issued keep their loads; the
+          ones that are planned are computed anew, and whatever goes up waits for a signature of its own.
+        </p>
+        <Field
+          label="Why"
+          name="reason"
+          value={reason}
+          onChange={setReason}
+          problems={write.problems}
+          isLong
+          isRequired
+          autoFocus
+        />
+        <Problems problems={write.problems} shownElsewhere={['reason']} />
+        {signer === null && <p role="alert">Nobody is signing: choose who signs at the top of the page.</p>}
+        <Actions>
+          <Button kind="main" type="submit" isDisabled={signer === null || reason.trim() === '' || write.isSending}>
+            {signer === null ? 'Sign' : `Sign as ${signer.name}${signsFor === null ? '' : ` for ${signsFor}`}`}
+          </Button>
+          <Button onPress={onClose}>Leave it</Button>
+        </Actions>
+      </form>
+    </Dialog>
+  );
+}
+
+const nameOf = (policy: ReplacementPolicy): string =>
+  typeof policy === 'string' ? policy : `own share ${showFraction(policy.share)}`;
