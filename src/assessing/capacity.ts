@@ -1,0 +1,167 @@
+import type { Day } from '#units/day.ts';
+import { capacityMachine, type CapacitySource, type Exercise, type Machine } from '#domain/catalogue.ts';
+import type { CapacityKey, Estimate } from '#domain/estimate.ts';
+import type { Known } from '#domain/known.ts';
+import { filterLocalLevel, levelAt, type FilteredLevel } from '#science/estimation/local-level.ts';
+import { cardReadings } from './card-evidence.ts';
+import { evidenceOf, type Evidence } from './observation.ts';
+import { testReadings } from './test-evidence.ts';
+
+/** Added to the variance of log capacity at launch and at landing: bodies change faster there (our own design). */
+export const CHANGE_OF_GRAVITY_VARIANCE = 0.1 ** 2;
+/** Spread of every ratio between lifts, on the log scale (common practice, no source). */
+const RATIO_LOG_SD = 0.15;
+
+/** Everything that one key rests on, filtered once. */
+export interface CapacityTrace {
+  readonly key: CapacityKey;
+  readonly of: number;
+  readonly evidence: Evidence;
+  readonly filtered: FilteredLevel;
+  readonly carriedOver: boolean;
+  readonly at: (day: Day) => Estimate | null;
+}
+
+export type CapacityReading =
+  { readonly kind: 'estimate'; readonly estimate: Estimate } | { readonly kind: 'none'; readonly says: string };
+
+/** Repetitions that the capacity of an exercise is the maximum of, where it is measured at all. */
+export const repetitionsOf = (source: CapacitySource): number => (source.kind === 'repetition maximum' ? source.of : 1);
+
+/** A reader of capacities: each key is filtered once, however many days ask. */
+export const capacityReader = (known: Known) => {
+  const traces = new Map<string, CapacityTrace | null>();
+  const trace = (exercise: Exercise, machine: Machine): CapacityTrace | null => {
+    const name = `${exercise.id} ${machine.gravity} ${capacityMachine(machine)}`;
+    const kept = traces.get(name);
+    if (kept !== undefined) return kept;
+    const made = makeTrace(known, exercise, machine, trace);
+    traces.set(name, made);
+    return made;
+  };
+  return {
+    trace,
+    on: (exercise: Exercise, machine: Machine, day: Day) => readCapacity(known, trace, exercise, machine, day),
+  };
+};
+
+export type CapacityReader = ReturnType<typeof capacityReader>;
+type TraceOf = (exercise: Exercise, machine: Machine) => CapacityTrace | null;
+
+const readCapacity = (
+  known: Known,
+  trace: TraceOf,
+  exercise: Exercise,
+  machine: Machine,
+  day: Day,
+): CapacityReading => {
+  const own = trace(exercise, machine)?.at(day);
+  if (own) return { kind: 'estimate', estimate: own };
+  if (exercise.capacity.kind === 'ratio') return readByRatio(known, trace, exercise.capacity, exercise, machine, day);
+  return {
+    kind: 'none',
+    says: exercise.capacity.kind === 'none' ? 'none: runs on effort' : 'no test yet: runs on effort',
+  };
+};
+
+const readByRatio = (
+  known: Known,
+  trace: TraceOf,
+  { to, ratio }: Extract<CapacitySource, { readonly kind: 'ratio' }>,
+  exercise: Exercise,
+  machine: Machine,
+  day: Day,
+): CapacityReading => {
+  const tested = known.house.exercises.get(to);
+  const base = tested && trace(tested, machine)?.at(day);
+  if (!base) return { kind: 'none', says: `no test of ${tested?.name.toLowerCase() ?? to} yet: runs on effort` };
+  return {
+    kind: 'estimate',
+    estimate: {
+      ...base,
+      key: { ...base.key, exercise: exercise.id },
+      median: base.median * ratio,
+      logSd: Math.hypot(base.logSd, RATIO_LOG_SD),
+      basis: 'by ratio',
+    },
+  };
+};
+
+const makeTrace = (known: Known, exercise: Exercise, machine: Machine, trace: TraceOf): CapacityTrace | null => {
+  const key: CapacityKey = { exercise: exercise.id, gravity: machine.gravity, machine: capacityMachine(machine) };
+  const of = repetitionsOf(exercise.capacity);
+  const evidence = evidenceOf([
+    ...testReadings(known, exercise, key, of),
+    ...(machine.gravity === '0 g' ? cardReadings(known, exercise, key, of) : []),
+  ]);
+  const before = machine.gravity === '0 g' ? carriedOver(known, exercise, machine, trace) : null;
+  if (!before && evidence.observations.length === 0) return null;
+  const filtered = filterLocalLevel(evidence.observations, {
+    ...(before && known.mission
+      ? {
+          prior: {
+            day: known.mission.launch,
+            level: Math.log(before.median),
+            variance: before.logSd ** 2 + CHANGE_OF_GRAVITY_VARIANCE,
+          },
+        }
+      : {}),
+    widenings: machine.gravity === '1 g' ? gravityChanges(known) : [],
+  });
+  return {
+    key,
+    of,
+    evidence,
+    filtered,
+    carriedOver: before !== null,
+    at: (day) => estimateAt(key, of, evidence, filtered, before, day),
+  };
+};
+
+/** A flight key starts from the ground unit of the same machine, else from the free bar of the same exercise. */
+const carriedOver = (known: Known, exercise: Exercise, machine: Machine, trace: TraceOf): Estimate | null => {
+  if (!known.mission) return null;
+  const grounds = [...known.house.machines.values()].filter((each) => each.gravity === '1 g');
+  const ground = [
+    ...grounds.filter((each) => each.groundUnitOf === machine.id),
+    ...grounds.filter((each) => each.kind === 'free bar'),
+  ];
+  for (const each of ground) {
+    const estimate = trace(exercise, each)?.at(known.mission.launch);
+    if (estimate) return estimate;
+  }
+  return null;
+};
+
+const gravityChanges = ({ mission }: Known): readonly { readonly day: Day; readonly variance: number }[] =>
+  mission
+    ? [mission.launch, ...(mission.landing ? [mission.landing.latest] : [])].map((day) => ({
+        day,
+        variance: CHANGE_OF_GRAVITY_VARIANCE,
+      }))
+    : [];
+
+const estimateAt = (
+  key: CapacityKey,
+  of: number,
+  evidence: Evidence,
+  filtered: FilteredLevel,
+  before: Estimate | null,
+  day: Day,
+): Estimate | null => {
+  const level = levelAt(filtered, day);
+  if (level.kind === 'nothing yet') return null;
+  const used = evidence.observations.filter((observation) => observation.day <= day);
+  const own = used.at(-1)?.day ?? null;
+  return {
+    key,
+    day,
+    median: Math.exp(level.level),
+    logSd: Math.sqrt(level.variance),
+    of,
+    newest: own ?? before?.newest ?? day,
+    observations: used.length + (before?.observations ?? 0),
+    basis: own === null && before ? 'carried over from 1 g' : 'known',
+    facts: [...(before?.facts ?? []), ...used.flatMap((observation) => observation.facts)],
+  };
+};

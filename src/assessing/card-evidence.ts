@@ -1,0 +1,115 @@
+import type { Day } from '#units/day.ts';
+import { kilogramsOf, showEntered } from '#units/entered.ts';
+import { repetitions } from '#units/quantity.ts';
+import type { CardItem } from '#domain/card.ts';
+import { capacityMachine, type Exercise } from '#domain/catalogue.ts';
+import type { CapacityKey } from '#domain/estimate.ts';
+import type { Fact, SetResult } from '#domain/fact.ts';
+import type { CardId } from '#domain/identity.ts';
+import type { IssuedCard } from '#domain/issued-card.ts';
+import { ofKind, type Known } from '#domain/known.ts';
+import { barEquivalentOf, deliveredBy } from './bar-equivalent.ts';
+import type { Reading } from './observation.ts';
+import { readSet, reserveOf, type ReserveReading, type SetReading } from './read-set.ts';
+
+/** Issued cards of a person by identity. */
+export const issuedCards = (known: Known): ReadonlyMap<CardId, IssuedCard> =>
+  new Map(
+    ofKind(known, 'decided').flatMap(({ decision }) =>
+      decision.kind === 'issue' ? [[decision.card.id, decision.card] as const] : [],
+    ),
+  );
+
+/** Results of cards for one key: of each session the mean over the work sets at the heaviest planned load. */
+export const cardReadings = (known: Known, exercise: Exercise, key: CapacityKey, of: number): readonly Reading[] => {
+  const cards = issuedCards(known);
+  return ofKind(known, 'trained').flatMap((trained) => {
+    const card = cards.get(trained.card);
+    const item = card?.card.items.find((each) => each.exercise === exercise.id && isOn(known, each, key));
+    return card && item ? [readResult(known, exercise, of, trained, card, item)] : [];
+  });
+};
+
+const isOn = (known: Known, item: CardItem, key: CapacityKey): boolean => {
+  const machine = known.house.machines.get(item.machine);
+  return machine !== undefined && capacityMachine(machine) === key.machine;
+};
+
+const readResult = (
+  known: Known,
+  exercise: Exercise,
+  of: number,
+  trained: Fact<'trained'>,
+  card: IssuedCard,
+  item: CardItem,
+): Reading => {
+  const sets = heaviestWorkSets(card, item, trained.sets);
+  const says = sets.map(({ result }) => `${showEntered(result.load)} × ${result.repetitions}`).join(', ');
+  const unused = (why: string): Reading => ({
+    kind: 'unused',
+    unused: { day: trained.day, fact: trained.id, kind: 'card', says, why },
+  });
+  const readings = sets.map(({ result, planned }) => readOne(known, exercise, of, trained.day, item, result, planned));
+  const used = readings.flatMap((reading) => (reading.kind === 'read' ? [reading] : []));
+  if (used.length === 0)
+    return unused(readings.find((reading) => reading.kind === 'unused')?.why ?? 'no work set was recorded');
+  const mean = (numbers: readonly number[]): number =>
+    numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
+  const y = mean(used.map((reading) => Math.log(reading.maximum)));
+  return {
+    kind: 'observation',
+    observation: {
+      day: trained.day,
+      y,
+      variance: mean(used.map((reading) => reading.logSd ** 2)),
+      lowerBound: used.every((reading) => reading.lowerBound),
+      facts: [trained.id],
+      kind: 'card',
+      point: Math.exp(y),
+      range: null,
+      says,
+      confidence: 'usual',
+      why: used[0]?.why ?? null,
+    },
+  };
+};
+
+const readOne = (
+  known: Known,
+  exercise: Exercise,
+  of: number,
+  day: Day,
+  item: CardItem,
+  result: SetResult,
+  planned: number,
+): SetReading => {
+  if (result.repetitions < 1) return { kind: 'unused', why: 'no repetition was completed' };
+  const bar = barEquivalentOf(known, exercise, deliveredBy(known, item.machine, day, kilogramsOf(result.load)));
+  if (bar.kind === 'none') return { kind: 'unused', why: bar.why };
+  return readSet(bar.kilograms, result.repetitions, reserveOfResult(item, result, planned), of, known.trainingAge);
+};
+
+/** Repetitions missed: failure. Effort not recorded: the prescribed reserve, where there is one. */
+const reserveOfResult = (item: CardItem, result: SetResult, planned: number): ReserveReading => {
+  if (result.effort) return reserveOf(result.effort);
+  if (result.repetitions < planned) return { kind: 'reported', reserve: repetitions(0) };
+  return item.reserve === null ? { kind: 'unknown' } : { kind: 'prescribed', reserve: repetitions(item.reserve) };
+};
+
+const heaviestWorkSets = (card: IssuedCard, item: CardItem, results: readonly SetResult[]) => {
+  const work = workSetResults(card, item, results);
+  const heaviest = Math.max(...work.map((set) => set.increments));
+  return work.filter((set) => set.increments === heaviest);
+};
+
+/** The work sets of an item with what was done, in order; sets without a result are not among them. */
+export const workSetResults = (card: IssuedCard, item: CardItem, results: readonly SetResult[]) =>
+  card.sets
+    .filter((set) => set.item === item.item)
+    .flatMap((set) => {
+      const planned = item.sets[set.place];
+      const result = results.find((each) => each.set === set.id);
+      return planned?.kind === 'work' && result
+        ? [{ result, planned: planned.repetitions, increments: planned.load.increments, side: planned.side }]
+        : [];
+    });

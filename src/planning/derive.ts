@@ -1,0 +1,170 @@
+import { addDays, flightDay, type Day } from '#units/day.ts';
+import type { Fact } from '#domain/fact.ts';
+import type { ExerciseId } from '#domain/identity.ts';
+import { ofKind, type Known } from '#domain/known.ts';
+import type { CardRecord, LiftProgress, Road, RoadCard, TrackProgress } from '#domain/road.ts';
+import { stepsNotOver } from '#units/rounding.ts';
+import { cardRecords, stands } from './card-records.ts';
+import { frozenCapacity } from './frozen-capacity.ts';
+import { machineAboard, machineSteps, planContext, type PlanContext } from './plan-context.ts';
+import { planCard, type PlannedCard } from './plan-card.ts';
+import { emptyProgress, liftState, tracksOf, type Progress } from './progress.ts';
+import { proposalsOf } from './proposals.ts';
+import { stepTo, takeIssue, takeResult } from './take-result.ts';
+
+/** A card that stands as issued, with what would be planned for its day now. */
+export interface IssuedAgainst {
+  readonly record: CardRecord;
+  readonly now: PlannedCard | null;
+}
+
+/**
+ * Everything that follows from what is known of a person, from launch to `until`: a fold over days. Before today issued
+ * cards stand as their documents and results move progress; from today on sessions ahead earn nothing, so that every load
+ * inside the horizon is what recorded results justify today.
+ */
+export const derive = (known: Known, today: Day, until: Day): Road => {
+  const context = planContext(known);
+  const records = cardRecords(known, today);
+  const progress = emptyProgress();
+  const cards: RoadCard[] = [];
+  const issuedAhead: IssuedAgainst[] = [];
+  for (let on = firstDay(known, records, today); on <= until; on = addDays(on, 1)) {
+    takeDecisions(context, progress, on);
+    const standing = records.filter((record) => stands(record) && record.document.card.day === on);
+    const others = records.filter((record) => isShownStill(record) && record.document.card.day === on);
+    if (standing.length > 0 && on >= today)
+      issuedAhead.push({ record: standing[0] as CardRecord, now: planCard(context, progress, on) });
+    for (const record of standing) takeIssue(progress, record.document);
+    for (const record of [...others, ...standing]) cards.push({ state: 'issued', day: on, record });
+    for (const record of records) if (record.trained?.day === on) takeResult(known, progress, record);
+    noteUnread(known, progress, records, on);
+    if (standing.length === 0 && on >= today) {
+      const planned = planCard(context, progress, on);
+      if (planned) cards.push(roadCard(planned, on, today, known.house.policies.horizonDays));
+    }
+  }
+  return {
+    person: known.person,
+    upTo: known.house.upTo,
+    today,
+    until,
+    cards,
+    lifts: liftProgress(context, progress, today),
+    tracks: trackProgress(progress),
+    proposals: proposalsOf(context, progress, cards, issuedAhead, today),
+    gaps: cards.flatMap((card) =>
+      card.state === 'planned' ? card.gaps.map((says) => ({ day: card.day, exercise: null, says })) : [],
+    ),
+    rows: context.rows.numbers(),
+  };
+};
+
+/** A recalled card stays in sight; a superseded one only if somebody trained from it. */
+const isShownStill = (record: CardRecord): boolean =>
+  record.delivery === 'recalled' || (record.delivery === 'superseded' && record.trained !== null);
+
+const firstDay = (known: Known, records: readonly CardRecord[], today: Day): Day =>
+  Math.min(known.mission?.launch ?? today, today, ...records.map((record) => record.document.card.day)) as Day;
+
+const roadCard = ({ card, gaps }: PlannedCard, on: Day, today: Day, horizonDays: number): RoadCard => ({
+  state: on - today < horizonDays ? 'planned' : 'expected',
+  day: on,
+  card,
+  gaps,
+});
+
+/** Signed raises, back-offs and new loads take hold on their own day. */
+const takeDecisions = (context: PlanContext, progress: Progress, on: Day): void => {
+  for (const fact of context.decisions) {
+    const { decision } = fact;
+    if (decision.kind === 'raise' && decision.from === on) takeRaise(progress, fact, on);
+    if (decision.kind === 'adjust' && decision.from === on && decision.change.kind === 'back off')
+      takeBackOff(context, progress, decision.track, decision.change.by, on);
+  }
+};
+
+const takeRaise = (progress: Progress, fact: Fact<'decided'>, on: Day): void => {
+  if (fact.decision.kind !== 'raise') return;
+  for (const raise of fact.decision.raises) {
+    const lift = liftState(progress, raise.exercise);
+    if (raise.effortStep !== null && raise.shareStep !== null && fact.sequence >= lift.stepsSignedAfter) {
+      if (raise.effortStep > lift.effortStep || raise.shareStep > lift.shareStep)
+        stepTo(lift, raise.effortStep, raise.shareStep, on);
+      continue;
+    }
+    for (const track of tracksOf(progress, raise.exercise).filter((each) => each.track === raise.track)) {
+      if (track.next !== null && raise.to > track.next) {
+        track.next = raise.to;
+        track.inUse = raise.to;
+        track.signed = Math.max(track.signed ?? 0, raise.to);
+        lift.lastRaiseOn = on;
+        lift.ruleEarnedBy = [];
+      }
+    }
+  }
+};
+
+/** A fraction off the machine load, down to the rounding step, at once. */
+const takeBackOff = (context: PlanContext, progress: Progress, track: string, by: number, on: Day): void => {
+  const machine = machineAboard(context.known, 'resistive machine');
+  for (const state of progress.tracks.values()) {
+    const exercise = context.known.house.exercises.get(state.exercise);
+    if (state.track !== track || state.inUse === null || !machine || !exercise) continue;
+    const { perStep } = machineSteps(context.known, machine, exercise, on);
+    const load = stepsNotOver(state.inUse * (1 - by), perStep) * perStep;
+    state.backedOff = load;
+    state.inUse = load;
+    if (state.next !== null) state.next = Math.min(state.next, load);
+    const lift = liftState(progress, state.exercise);
+    lift.earnedBy = [];
+    lift.ruleEarnedBy = [];
+  }
+};
+
+/** Unread notes up to a day block raising the lift they were written on; a note on a whole card blocks all its lifts. */
+const noteUnread = (known: Known, progress: Progress, records: readonly CardRecord[], on: Day): void => {
+  if (
+    on !== records.reduce((last, record) => Math.max(last, record.document.card.day), -Infinity) &&
+    records.length === 0
+  )
+    return;
+  const read = new Set(ofKind(known, 'read').map((fact) => fact.note));
+  for (const record of records) {
+    for (const { fact } of record.notes.filter((note) => note.fact.day === on)) {
+      if (read.has(fact.id)) continue;
+      for (const item of record.document.card.items)
+        if (fact.item === null || fact.item === item.item) liftState(progress, item.exercise).unread.push(fact.id);
+    }
+  }
+};
+
+const liftProgress = (context: PlanContext, progress: Progress, today: Day): readonly LiftProgress[] => {
+  const machine = machineAboard(context.known, 'resistive machine');
+  return [...progress.lifts].map(([exercise, state]) => ({
+    exercise,
+    effortStep: state.effortStep,
+    shareStep: state.shareStep,
+    earned: state.earnedBy.length,
+    lastStepOn: state.lastStepOn,
+    frozen: machine ? frozenEstimate(context, exercise, machine, today) : null,
+  }));
+};
+
+const frozenEstimate = (
+  context: PlanContext,
+  id: ExerciseId,
+  machine: NonNullable<ReturnType<typeof machineAboard>>,
+  today: Day,
+) => {
+  const exercise = context.known.house.exercises.get(id);
+  const frozen = exercise && frozenCapacity(context, exercise, machine, today);
+  return frozen?.reading.kind === 'estimate' ? frozen.reading.estimate : null;
+};
+
+const trackProgress = (progress: Progress): readonly TrackProgress[] =>
+  [...progress.tracks.values()].map(({ track, exercise, last, signed }) => ({ track, exercise, last, signed }));
+
+/** "flight day 20" of a day, for sentences. */
+export const flightDayText = (known: Known, on: Day): string =>
+  known.mission ? `flight day ${flightDay(known.mission.launch, on)}` : 'no mission';

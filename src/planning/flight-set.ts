@@ -1,0 +1,91 @@
+import type { BarLoad, Fraction, Kilograms, MachineLoad } from '#units/quantity.ts';
+import {
+  barEquivalent,
+  barPart,
+  bodyWeightAdded,
+  cappedOff,
+  machineTarget,
+  trueFraction,
+} from '#science/crossing/crossing.ts';
+import { shoulderExcess } from '#science/crossing/axial-load.ts';
+import { reckoning } from '#science/reckoning.ts';
+
+/** What one work set in flight is made from. `load` is what was chosen after limits and rounding. */
+export type FlightSetGivens = {
+  readonly 'effort step': Fraction;
+  readonly 'programme fraction': Fraction;
+  readonly maximum: BarLoad;
+  readonly 'share step': Fraction;
+  readonly share: Fraction;
+  readonly 'work share': Fraction;
+  readonly 'body mass': Kilograms;
+  readonly load: MachineLoad;
+};
+
+const GIVENS = [
+  'effort step',
+  'programme fraction',
+  'maximum',
+  'share step',
+  'share',
+  'work share',
+  'body mass',
+  'load',
+] as const;
+
+/** The crossing of one work set, from bar to machine and back. */
+export const FLIGHT_SET = reckoning<FlightSetGivens>('flight set', GIVENS)
+  .cell('bar', barPart, 'effort step', 'programme fraction', 'maximum')
+  .cell('added', bodyWeightAdded, 'share step', 'share', 'body mass')
+  .cell('target', machineTarget, 'bar', 'added')
+  .cell('capped off', cappedOff, 'target', 'load')
+  .cell('bar-equivalent', barEquivalent, 'load', 'work share', 'body mass')
+  .cell('true fraction', trueFraction, 'load', 'work share', 'body mass', 'maximum')
+  .cell('shoulder excess', shoulderExcess, 'load', 'bar');
+
+export const FLIGHT_SET_PLACES = {
+  bar: FLIGHT_SET.place('bar'),
+  added: FLIGHT_SET.place('added'),
+  target: FLIGHT_SET.place('target'),
+  load: FLIGHT_SET.place('load'),
+  cappedOff: FLIGHT_SET.place('capped off'),
+  barEquivalent: FLIGHT_SET.place('bar-equivalent'),
+  trueFraction: FLIGHT_SET.place('true fraction'),
+  shoulderExcess: FLIGHT_SET.place('shoulder excess'),
+} as const;
+
+/** Rows of a growing sheet of reckonings: one block of numbers, an index for each row. */
+export class Rows {
+  #numbers = new Float64Array(64 * FLIGHT_SET.width);
+  #count = 0;
+
+  /** Fills a row from its givens, in order of the columns, and answers its index. */
+  add(givens: readonly number[]): number {
+    const offset = this.#count * FLIGHT_SET.width;
+    if (offset + FLIGHT_SET.width > this.#numbers.length) this.#grow();
+    this.#numbers.set(givens, offset);
+    FLIGHT_SET.fill(this.#numbers, offset);
+    this.#count += 1;
+    return this.#count - 1;
+  }
+
+  /** Fills a row once more, now that its load was chosen. */
+  setLoad(row: number, load: number): void {
+    this.#numbers[row * FLIGHT_SET.width + FLIGHT_SET_PLACES.load] = load;
+    FLIGHT_SET.fill(this.#numbers, row * FLIGHT_SET.width);
+  }
+
+  at(row: number, place: number): number {
+    return this.#numbers[row * FLIGHT_SET.width + place] as number;
+  }
+
+  numbers(): Float64Array {
+    return this.#numbers.slice(0, this.#count * FLIGHT_SET.width);
+  }
+
+  #grow(): void {
+    const wider = new Float64Array(this.#numbers.length * 2);
+    wider.set(this.#numbers);
+    this.#numbers = wider;
+  }
+}

@@ -1,0 +1,137 @@
+import { flightDay, type Day } from '#units/day.ts';
+import type { Card, CardItem } from '#domain/card.ts';
+import type { Exercise, Machine } from '#domain/catalogue.ts';
+import { showMissionDay } from '#domain/mission-day.ts';
+import {
+  isDeloadWeek,
+  phaseAt,
+  programmeWeekday,
+  type ProgrammeItem,
+  type ProgrammeSession,
+} from '#domain/programme.ts';
+import { adjustmentsOn } from './adjustments.ts';
+import { fitToBlock, leaveOutOrder, sessionMinutes, totalOf } from './minutes.ts';
+import { isOutOfService, machineAboard, programmeOn, type PlanContext } from './plan-context.ts';
+import { planItem, type PlannedItem } from './plan-item.ts';
+import type { Progress } from './progress.ts';
+
+export interface PlannedCard {
+  readonly card: Card;
+  /** What must be entered or signed before it can be issued. */
+  readonly gaps: readonly string[];
+}
+
+interface Placed {
+  readonly item: ProgrammeItem;
+  readonly exercise: Exercise;
+  readonly planned: PlannedItem;
+}
+
+/** The session of a day in absolute terms, or null where the programme has none. */
+export const planCard = (context: PlanContext, progress: Progress, on: Day): PlannedCard | null => {
+  const found = sessionOn(context, on);
+  if (!found) return null;
+  const machine = machineAboard(context.known, 'resistive machine');
+  if (!machine) return null;
+  const placed = found.session.items
+    .map((item) => place(context, progress, on, found, item, machine))
+    .filter((each) => each !== null);
+  return cardOf(context, on, found, machine, placed);
+};
+
+type Found = NonNullable<ReturnType<typeof sessionOn>>;
+
+const sessionOn = (context: PlanContext, on: Day) => {
+  const { mission, house } = context.known;
+  const programme = programmeOn(context, on);
+  if (!mission || !programme || on < mission.launch) return null;
+  if (mission.landing && on >= mission.landing.latest) return null;
+  const day = flightDay(mission.launch, on);
+  const at = phaseAt(programme, day);
+  if (!at || day < house.policies.firstResistiveFlightDay) return null;
+  const session = at.phase.sessions.find((each) => each.weekday === programmeWeekday(day));
+  return session
+    ? { programme, ...at, session, deload: isDeloadWeek(at.phase, at.week) ? at.phase.deload : null }
+    : null;
+};
+
+const place = (
+  context: PlanContext,
+  progress: Progress,
+  on: Day,
+  found: Found,
+  item: ProgrammeItem,
+  machine: Machine,
+): Placed | null => {
+  const exercise = context.known.house.exercises.get(item.exercise);
+  if (!exercise) return null;
+  const adjustments = adjustmentsOn(context, on).filter((each) => each.track === item.track);
+  const planned = planItem(context, progress, { day: on, item, exercise, machine, deload: found.deload, adjustments });
+  return { item, exercise, planned };
+};
+
+const cardOf = (
+  context: PlanContext,
+  on: Day,
+  found: Found,
+  machine: Machine,
+  placed: readonly Placed[],
+): PlannedCard => {
+  const { known } = context;
+  const exerciseOf = (item: CardItem): Exercise =>
+    placed.find((each) => each.item.id === item.item)?.exercise as Exercise;
+  const items = placed.flatMap(({ planned }) => (planned.kind === 'item' ? [planned.item] : []));
+  const minutesOf = (some: readonly CardItem[]): number => totalOf(sessionMinutes(some, machine, exerciseOf));
+  const { kept, left } = fitToBlock(items, found.session.blockMinutes, minutesOf);
+  const numbered = kept.map((item, index) => ({ ...item, place: index + 1 }));
+  const refused = placed.flatMap(({ planned, item, exercise }) =>
+    planned.kind === 'left out' ? [{ item: item.id, exerciseName: exercise.name, says: planned.says }] : [],
+  );
+  const tooLong = left.map((item) => ({
+    item: item.item,
+    exerciseName: item.exerciseName,
+    says: `left out: the block has ${found.session.blockMinutes} minutes`,
+  }));
+  const gaps = placed.flatMap(({ planned, exercise }) =>
+    planned.kind === 'left out' && planned.gap ? [`${exercise.name}: ${planned.says}`] : [],
+  );
+  return {
+    gaps: [...gaps, ...dayGaps(context, machine, on, numbered)],
+    card: {
+      person: known.person,
+      day: on,
+      missionDay: known.mission ? showMissionDay(known.mission, on) : '',
+      phase: found.phase.name,
+      week: found.week,
+      session: found.session.id,
+      title: found.session.title,
+      deload: found.deload !== null,
+      programme: { id: found.programme.id, name: found.programme.name, number: found.programme.number },
+      items: numbered,
+      leftOut: [...refused, ...tooLong],
+      minutes: sessionMinutes(numbered, machine, exerciseOf),
+      blockMinutes: found.session.blockMinutes,
+      shortOfTime: shortOfTime(numbered),
+      machineDown: machineDown(found.session),
+      breathing: known.breathing,
+    },
+  };
+};
+
+/** The two least important items may go when time is short; the first item never does. */
+const MAY_GO = 2;
+
+const shortOfTime = (items: readonly CardItem[]): readonly number[] =>
+  leaveOutOrder(items)
+    .map((item) => item.place)
+    .filter((place) => place > 1)
+    .slice(0, MAY_GO);
+
+const machineDown = (session: ProgrammeSession): string =>
+  `no resistive work today: note it, use the time on the cycle or treadmill as usual, do not make up this ${session.title.toLowerCase()} by doubling the next.`;
+
+const dayGaps = (context: PlanContext, machine: Machine, on: Day, items: readonly CardItem[]): readonly string[] => [
+  ...(isOutOfService(machine, on) ? [`${machine.name} is out of service: ${machine.outOfService?.reason ?? ''}`] : []),
+  ...(items.length === 0 ? ['Nothing is left of this session.'] : []),
+  ...(context.known.assignment?.team === 'another team' ? ['This person is looked after by another team.'] : []),
+];

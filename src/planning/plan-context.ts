@@ -1,0 +1,148 @@
+import type { Day } from '#units/day.ts';
+import { numberOf } from '#units/entered.ts';
+import { kilogramsPer } from '#units/mass.ts';
+import { calibrationFactor, flightBodyMass, type FlightMass } from '#assessing/bar-equivalent.ts';
+import { capacityReader, type CapacityReader } from '#assessing/capacity.ts';
+import type { Exercise, Machine } from '#domain/catalogue.ts';
+import type { ReplacementPolicy } from '#domain/decision.ts';
+import type { Fact } from '#domain/fact.ts';
+import { ofKind, type Known } from '#domain/known.ts';
+import { dayOfAnchor } from '#domain/mission-day.ts';
+import type { ProgrammeVersion } from '#domain/programme.ts';
+import { isWithinScope, type Restriction } from '#domain/restriction.ts';
+import { bodyWeightShare } from '#science/body/work-share.ts';
+import { Rows } from './flight-set.ts';
+
+/** What stays the same over all days of one derivation, computed once. */
+export interface PlanContext {
+  readonly known: Known;
+  readonly capacity: CapacityReader;
+  readonly rows: Rows;
+  readonly shares: Map<Exercise['id'], { readonly work: number; readonly static: number }>;
+  readonly decisions: readonly Fact<'decided'>[];
+  readonly declined: ReadonlySet<string>;
+  readonly restrictions: readonly BindingRestriction[];
+}
+
+export interface BindingRestriction {
+  readonly fact: Fact<'restricted'>;
+  readonly restriction: Restriction;
+  /** First day on which it binds no more; null while nobody signed its lifting. */
+  readonly liftedOn: Day | null;
+}
+
+export const planContext = (known: Known): PlanContext => {
+  const decisions = ofKind(known, 'decided');
+  return {
+    known,
+    capacity: capacityReader(known),
+    rows: new Rows(),
+    shares: new Map(),
+    decisions,
+    declined: new Set(decisions.flatMap(({ decision }) => (decision.kind === 'decline' ? [decision.proposal] : []))),
+    restrictions: bindingRestrictions(known),
+  };
+};
+
+const bindingRestrictions = (known: Known): readonly BindingRestriction[] => {
+  const lifted = ofKind(known, 'restriction lifted');
+  return ofKind(known, 'restricted').map((fact) => ({
+    fact,
+    restriction: fact.restriction,
+    liftedOn: lifted.find((each) => each.restriction === fact.id)?.on ?? null,
+  }));
+};
+
+/** Restrictions that bind an exercise on a day. A review date lifts nothing. */
+export const restrictionsOn = (context: PlanContext, exercise: Exercise, on: Day): readonly BindingRestriction[] =>
+  context.restrictions.filter(
+    ({ restriction, liftedOn }) =>
+      restriction.from <= on && (liftedOn === null || on < liftedOn) && isWithinScope(restriction.scope, exercise),
+  );
+
+/** The programme that a person follows on a day, or null. */
+export const programmeOn = (context: PlanContext, on: Day): ProgrammeVersion | null => {
+  const { known } = context;
+  const following = context.decisions.findLast(({ decision }) => {
+    if (decision.kind !== 'follow') return false;
+    const from = dayOfAnchor(decision.from, known.mission);
+    return from !== null && from <= on;
+  });
+  return following?.decision.kind === 'follow'
+    ? (known.house.programmes.get(following.decision.programme) ?? null)
+    : null;
+};
+
+/** The machine of a kind aboard the mission's site, or null where there is none. */
+export const machineAboard = (known: Known, kind: Machine['kind']): Machine | null => {
+  const aboard = [...known.house.machines.values()].filter(
+    (machine) => machine.kind === kind && machine.gravity === '0 g',
+  );
+  return aboard.find((machine) => machine.site === known.mission?.site) ?? null;
+};
+
+export const isOutOfService = ({ outOfService }: Machine, on: Day): boolean =>
+  outOfService !== null && outOfService.from <= on && (outOfService.until === null || on <= outOfService.until);
+
+export const sharesOf = (
+  context: PlanContext,
+  exercise: Exercise,
+): { readonly work: number; readonly static: number } => {
+  const kept = context.shares.get(exercise.id);
+  if (kept) return kept;
+  const { work, static: atJoint } = bodyWeightShare(exercise.shareModel, context.known.sex);
+  // Where no joint stands for the lift, the work-matched share is all there is.
+  const shares = { work, static: atJoint.kind === 'share' ? atJoint.share : work };
+  context.shares.set(exercise.id, shares);
+  return shares;
+};
+
+/** The policy by which body weight is added back, as signed; work-matched where nobody signed another. */
+export const replacementPolicy = (context: PlanContext, exercise: Exercise): ReplacementPolicy => {
+  const signed = context.decisions.findLast(
+    ({ decision }) => decision.kind === 'replace body weight' && decision.exercise === exercise.id,
+  );
+  return signed?.decision.kind === 'replace body weight' ? signed.decision.policy : 'work-matched';
+};
+
+export const shareByPolicy = (
+  policy: ReplacementPolicy,
+  shares: { readonly work: number; readonly static: number },
+): number => {
+  if (policy === 'work-matched') return shares.work;
+  if (policy === 'joint-matched') return shares.static;
+  return policy === 'whole' ? 1 : policy.share;
+};
+
+export const massInFlight = (context: PlanContext, on: Day): FlightMass | null => flightBodyMass(context.known, on);
+
+/** A machine's steps for an exercise, with the kilograms that one commanded increment delivers. */
+export interface MachineSteps {
+  /** Increments in one rounding step. */
+  readonly perStep: number;
+  /** Delivered kilograms of one increment. */
+  readonly increment: number;
+  /** Delivered kilograms of one rounding step. */
+  readonly step: number;
+  /** Least load and ceiling in delivered kilograms. */
+  readonly least: number;
+  readonly ceiling: number;
+}
+
+export const machineSteps = (known: Known, machine: Machine, exercise: Exercise, calibratedOn: Day): MachineSteps => {
+  const inUnit = (text: string): number => numberOf({ text, unit: machine.unit });
+  const delivered = kilogramsPer(machine.unit) * calibrationFactor(known, machine.id, calibratedOn);
+  const perStep = wholeMultiple(inUnit(exercise.roundTo[machine.unit]), inUnit(machine.increment));
+  const increment = inUnit(machine.increment) * delivered;
+  return {
+    perStep,
+    increment,
+    step: perStep * increment,
+    least: inUnit(machine.least) * delivered,
+    ceiling: inUnit(machine.ceiling) * delivered,
+  };
+};
+
+/** Largest whole multiple of the increment that is not above what was asked; at least one. */
+export const wholeMultiple = (asked: number, increment: number): number =>
+  Math.max(1, Math.floor(asked / increment + 1e-6));

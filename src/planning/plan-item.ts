@@ -1,0 +1,254 @@
+import { flightDay } from '#units/day.ts';
+import { fraction, repetitions } from '#units/quantity.ts';
+import { stepsNearest, stepsNotUnder } from '#units/rounding.ts';
+import type { CardItem, CardSet, LoadLimit, SetLoad } from '#domain/card.ts';
+import type { Side } from '#domain/effort.ts';
+import { settingsFor } from '#domain/known.ts';
+import { fractionAllowing } from '#science/strength/repetition-maximum.ts';
+import { FLIGHT_SET_PLACES } from './flight-set.ts';
+import { isShoulderRuleDay, limitIncrements, limitsOn, shoulderEvidence, type Limit } from './limits.ts';
+import { restrictionsOn, type MachineSteps, type PlanContext } from './plan-context.ts';
+import { trackState, type Progress } from './progress.ts';
+import { raiseOf } from './raise-of.ts';
+import { signedRule } from './signed-rule.ts';
+import { sidesOf, targetOf, type ItemAt, type Target } from './target.ts';
+
+export type PlannedItem =
+  | { readonly kind: 'item'; readonly item: CardItem }
+  /** Gap: something must be entered or signed before it can be issued. */
+  | { readonly kind: 'left out'; readonly says: string; readonly gap: boolean };
+
+/** Rest after a warm-up set [s]; common practice. */
+const WARM_UP_REST = 60;
+const LOWEST_STRAIN = 7;
+
+/** One item of the programme in absolute terms for one person on one day. */
+export const planItem = (context: PlanContext, progress: Progress, at: ItemAt): PlannedItem => {
+  const leftOut = (says: string, gap = false): PlannedItem => ({ kind: 'left out', says, gap });
+  const restrictions = restrictionsOn(context, at.exercise, at.day).map(({ restriction }) => restriction.limit);
+  if (restrictions.some((limit) => limit.kind === 'forbidden')) return leftOut('left out: limited by the physician');
+  if (at.adjustments.some((each) => each.change.kind === 'leave out')) return leftOut('left out: by agreement');
+  const reached = targetOf(context, progress, at);
+  if (reached.kind === 'gap') return leftOut(reached.says, true);
+  if (needsShoulderEvidence(context, at, reached.target))
+    return leftOut('No bar carried on the shoulders before launch is recorded: type the heaviest one, signed.', true);
+  const loads = loadsOf(context, progress, at, reached.target);
+  if (loads.kind === 'under the least')
+    return leftOut(
+      `left out: ${loads.says} allows less than the machine's least of ${at.machine.least} ${at.machine.unit}`,
+    );
+  return { kind: 'item', item: cardItem(context, progress, at, reached.target, loads) };
+};
+
+const needsShoulderEvidence = (context: PlanContext, at: ItemAt, target: Target): boolean =>
+  target.basis === 'fraction' &&
+  isShoulderRuleDay(context, at.exercise, at.day) &&
+  shoulderEvidence(context).kind === 'none';
+
+interface Loads {
+  readonly kind: 'loads';
+  /** Whole increments for each side. */
+  readonly work: ReadonlyMap<Side | null, number>;
+  readonly limits: readonly LoadLimit[];
+}
+
+const loadsOf = (
+  context: PlanContext,
+  progress: Progress,
+  at: ItemAt,
+  target: Target,
+): Loads | { readonly kind: 'under the least'; readonly says: string } => {
+  const limits: readonly Limit[] = limitsOn(context, at.exercise, at.machine, target.steps, at.day);
+  const work = new Map<Side | null, number>();
+  const least = stepsNotUnder(target.steps.least, target.steps.step) * target.steps.perStep;
+  const marked: LoadLimit[] = [];
+  for (const side of sidesOf(at.exercise)) {
+    const track = trackState(progress, at.item.track, at.exercise.id, side);
+    const backOff: readonly LoadLimit[] =
+      target.basis === 'fraction' && track.backedOff !== null && !isBackOffReleased(context, progress, at)
+        ? [{ kind: 'back-off', increments: track.backedOff, binds: false, says: 'backed off: coming back is a raise' }]
+        : [];
+    const all = [
+      ...limits.map((limit) => ({
+        kind: limit.kind,
+        increments: limitIncrements(limit, target.steps),
+        binds: false,
+        says: limit.says,
+      })),
+      ...backOff,
+    ];
+    const tightest = all.reduce((least, limit) => (limit.increments < least.increments ? limit : least));
+    const asked = deloaded(at, askedIncrements(target, side, least), target.steps);
+    const chosen = Math.min(asked, tightest.increments);
+    if (chosen < least && tightest.increments < least) return { kind: 'under the least', says: tightest.says };
+    const load = Math.max(chosen, least);
+    work.set(side, load);
+    if (marked.length === 0)
+      marked.push(...all.map((limit) => ({ ...limit, binds: limit === tightest && asked > tightest.increments })));
+  }
+  return { kind: 'loads', work, limits: marked };
+};
+
+/** Two clean sessions at the lower load earn the way back; it stands on the card as a raise. */
+const isBackOffReleased = (context: PlanContext, progress: Progress, at: ItemAt): boolean =>
+  (progress.lifts.get(at.exercise.id)?.earnedBy.length ?? 0) >= context.known.house.policies.sessionsPerStep;
+
+const askedIncrements = (target: Target, side: Side | null, least: number): number => {
+  switch (target.basis) {
+    case 'fraction':
+      return stepsNearest(target.kilograms, target.steps.step) * target.steps.perStep;
+    case 'from last':
+      return target.increments.get(side) ?? least;
+    case 'effort':
+      return target.startAt ?? least;
+    case 'fixed':
+      return target.increments;
+  }
+};
+
+const deloaded = (at: ItemAt, increments: number, steps: MachineSteps): number =>
+  at.deload ? Math.floor((increments * at.deload.loadBy) / steps.perStep + 1e-6) * steps.perStep : increments;
+
+const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: Target, loads: Loads): CardItem => {
+  const { known } = context;
+  const heaviest = Math.max(...loads.work.values());
+  const trueFraction = fillRow(context, target, heaviest);
+  const ramping =
+    target.basis === 'fraction' && target.ramp.effortStep + target.ramp.shareStep < 2 * (target.ramp.steps - 1);
+  return {
+    item: at.item.id,
+    track: at.item.track,
+    leading: at.item.leading,
+    place: 0,
+    exercise: at.exercise.id,
+    exerciseName: at.exercise.name,
+    carriedAtShoulders: at.exercise.carriedAt === 'shoulders',
+    machine: at.machine.id,
+    machineName: at.machine.name,
+    unit: at.machine.unit,
+    increment: at.machine.increment,
+    priority: at.item.priority,
+    basis: target.basis,
+    settings: settingsFor(known, at.machine.id, at.exercise.id),
+    last: lastText(context, progress, at),
+    cues: at.exercise.cues,
+    sets: setsOf(at, target, loads),
+    reserve: target.basis === 'effort' ? null : at.item.reserve,
+    shouldFeel: shouldFeelOf(context, at, ramping),
+    ramp: target.basis === 'fraction' ? target.ramp : null,
+    rule: target.basis === 'from last' && !at.deload ? signedRule(context, at, target, heaviest, loads.limits) : null,
+    limits: loads.limits,
+    raise: at.deload ? null : raiseOf(context, progress, at, target, loads.work),
+    row: target.row,
+    says: saysOf(context, at, target, loads, trueFraction, ramping),
+  };
+};
+
+/** The row learns the load that was chosen; answers the true fraction, where there is a capacity. */
+const fillRow = (context: PlanContext, target: Target, increments: number): number | null => {
+  if (target.row === null) return null;
+  context.rows.setLoad(target.row, increments * target.steps.increment);
+  return context.rows.at(target.row, FLIGHT_SET_PLACES.trueFraction);
+};
+
+const setsOf = (at: ItemAt, target: Target, loads: Loads): readonly CardSet[] => {
+  const work = at.deload ? at.item.sets.slice(0, Math.max(1, at.item.sets.length - at.deload.fewerSets)) : at.item.sets;
+  const load = (increments: number): SetLoad =>
+    target.basis === 'effort' ? { kind: 'start at', increments, rpe: target.rpe } : { kind: 'set', increments };
+  const sides = [...loads.work];
+  const warmUps = at.item.warmUps.flatMap((warmUp) =>
+    sides.map(([side, increments]) => ({
+      kind: 'warm-up' as const,
+      load: { kind: 'set' as const, increments: warmUpIncrements(increments, warmUp.of, target.steps) },
+      repetitions: warmUp.repetitions,
+      side,
+      rest: WARM_UP_REST,
+    })),
+  );
+  return [
+    ...warmUps,
+    ...work.flatMap((set) =>
+      sides.map(([side, increments]) => ({
+        kind: 'work' as const,
+        load: load(increments),
+        repetitions: set.repetitions,
+        side,
+        rest: set.rest,
+      })),
+    ),
+  ];
+};
+
+const warmUpIncrements = (work: number, of: number, steps: MachineSteps): number => {
+  const least = stepsNotUnder(steps.least, steps.step) * steps.perStep;
+  return Math.min(work, Math.max(least, Math.floor((work * of) / steps.perStep + 1e-6) * steps.perStep));
+};
+
+/** While either ramp is below its top a work set should feel no harder than this; common practice. */
+const RAMP_FEELS = 6;
+
+const shouldFeelOf = (context: PlanContext, at: ItemAt, ramping: boolean): readonly [number, number] => {
+  const [low, high] = at.item.shouldFeel;
+  const caps = restrictionsOn(context, at.exercise, at.day).flatMap(({ restriction: { limit } }) =>
+    limit.kind === 'RPE at most' ? [limit.rpe] : limit.kind === 'no straining' ? [LOWEST_STRAIN] : [],
+  );
+  const most = Math.min(high, ...caps, ...(ramping ? [RAMP_FEELS] : []));
+  return [Math.min(low, most), most];
+};
+
+const saysOf = (
+  context: PlanContext,
+  at: ItemAt,
+  target: Target,
+  loads: Loads,
+  trueFraction: number | null,
+  ramping: boolean,
+): readonly string[] => {
+  const binding = loads.limits.filter((limit) => limit.binds).map((limit) => `held by ${limit.says}`);
+  const restricted = restrictionsOn(context, at.exercise, at.day).map(({ restriction: { limit } }) => {
+    if (limit.kind === 'RPE at most') return `limited by the physician: effort at most RPE ${limit.rpe}`;
+    return limit.kind === 'no straining'
+      ? 'limited by the physician: no straining, breathe throughout'
+      : 'limited by the physician';
+  });
+  const atBar =
+    ramping && trueFraction !== null
+      ? [`on the way up: ${Math.round(trueFraction * 100)} % of your maximum at the bar`]
+      : [];
+  return [
+    ...new Set([
+      ...restricted,
+      ...binding.filter((says) => !says.includes('physician')),
+      ...atBar,
+      ...overAllowed(at, target, trueFraction),
+    ]),
+  ];
+};
+
+const overAllowed = (at: ItemAt, target: Target, trueFraction: number | null): readonly string[] => {
+  const ratio = trueFraction === null ? 0 : trueFraction / allowedFraction(at, target);
+  return ratio > 1
+    ? [
+        `by the segment model ${Math.round(ratio * 100)} % of the maximum for ${at.item.sets[0]?.repetitions ?? 1} repetitions`,
+      ]
+    : [];
+};
+
+/** What the planned repetitions allow, as a fraction of the maximum that the estimate is of. */
+export const allowedFraction = (at: ItemAt, target: Target): number => {
+  const most = fractionAllowing(repetitions(at.item.sets[0]?.repetitions ?? 1));
+  const of = target.estimate?.of ?? 1;
+  return of === 1 ? most : fraction(most / fractionAllowing(repetitions(of)));
+};
+
+const lastText = (context: PlanContext, progress: Progress, at: ItemAt): string | null => {
+  const launch = context.known.mission?.launch;
+  const parts = sidesOf(at.exercise).flatMap((side) => {
+    const { last } = trackState(progress, at.item.track, at.exercise.id, side);
+    if (!last || launch === undefined) return [];
+    const load = Number((last.increments * Number(at.machine.increment)).toFixed(6));
+    const done = `${load} × ${last.repetitions.join(' ')}${last.rating === null ? '' : `, RPE ${last.rating}`}`;
+    return [{ day: flightDay(launch, last.day), text: side ? `${side} ${done}` : done }];
+  });
+  return parts[0] ? `day ${parts[0].day}: ${parts.map((part) => part.text).join('; ')}` : null;
+};

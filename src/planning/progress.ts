@@ -1,0 +1,92 @@
+import type { Day } from '#units/day.ts';
+import type { Side } from '#domain/effort.ts';
+import type { Sequence } from '#domain/fact.ts';
+import type { ExerciseId, FactId, TrackId } from '#domain/identity.ts';
+
+/** Where a lift stands as the days go by. Changed only by results, signatures and pain. */
+export interface LiftState {
+  effortStep: number;
+  shareStep: number;
+  /** Facts of the sessions that earned towards the next step. */
+  earnedBy: FactId[];
+  lastStepOn: Day | null;
+  /** Sessions with discomfort that holds, since the last step. */
+  held: number;
+  /** Issued cards older than this cannot set the ramps any more: pain took a step back since. */
+  stepsSignedAfter: Sequence;
+  /** Last day on which the load of this lift went up. */
+  lastRaiseOn: Day | null;
+  /** The leading track's last session, if it earned a raise by the step rule. */
+  ruleEarnedBy: FactId[];
+  /** Facts of unread notes on this lift: they block a raise. */
+  unread: FactId[];
+}
+
+/** Where a track stands, for each side of a lift that has sides. Loads in whole increments of its machine. */
+export interface TrackState {
+  readonly track: TrackId;
+  readonly exercise: ExerciseId;
+  readonly side: Side | null;
+  /** What counts for the next load. */
+  next: number | null;
+  /** The load in use: last issued or done outside a deload. */
+  inUse: number | null;
+  signed: number | null;
+  /** Has a work load been completed with both ramps at their top? */
+  atTop: boolean;
+  /** The load that a back-off left: nothing on a ramp goes over it until a raise is signed. */
+  backedOff: number | null;
+  last: { day: Day; increments: number; repetitions: number[]; rating: number | null } | null;
+  /** "done 280 where the rule allowed 275": a line on the Desk. */
+  over: { day: Day; done: number; allowed: number; fact: FactId } | null;
+}
+
+export interface Progress {
+  readonly lifts: Map<ExerciseId, LiftState>;
+  readonly tracks: Map<string, TrackState>;
+}
+
+export const emptyProgress = (): Progress => ({ lifts: new Map(), tracks: new Map() });
+
+export const liftState = (progress: Progress, exercise: ExerciseId): LiftState => {
+  const kept = progress.lifts.get(exercise);
+  if (kept) return kept;
+  const fresh: LiftState = {
+    effortStep: 0,
+    shareStep: 0,
+    earnedBy: [],
+    lastStepOn: null,
+    held: 0,
+    stepsSignedAfter: 0 as Sequence,
+    lastRaiseOn: null,
+    ruleEarnedBy: [],
+    unread: [],
+  };
+  progress.lifts.set(exercise, fresh);
+  return fresh;
+};
+
+const trackKey = (track: TrackId, side: Side | null): string => `${track}|${side ?? ''}`;
+
+export const trackState = (progress: Progress, track: TrackId, exercise: ExerciseId, side: Side | null): TrackState => {
+  const key = trackKey(track, side);
+  const kept = progress.tracks.get(key);
+  if (kept) return kept;
+  const fresh: TrackState = {
+    track,
+    exercise,
+    side,
+    next: null,
+    inUse: null,
+    signed: null,
+    atTop: false,
+    backedOff: null,
+    last: null,
+    over: null,
+  };
+  progress.tracks.set(key, fresh);
+  return fresh;
+};
+
+export const tracksOf = (progress: Progress, exercise: ExerciseId): readonly TrackState[] =>
+  [...progress.tracks.values()].filter((state) => state.exercise === exercise);

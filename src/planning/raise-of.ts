@@ -1,0 +1,82 @@
+import type { Side } from '#domain/effort.ts';
+import type { Raise } from '#domain/raise.ts';
+import { massInFlight, sharesOf, type PlanContext } from './plan-context.ts';
+import { allowedFraction } from './plan-item.ts';
+import { trackState, type Progress } from './progress.ts';
+import type { ItemAt, Target } from './target.ts';
+
+/** The raise that a planned load stands for against the load in use, or null where it is none. */
+export const raiseOf = (
+  context: PlanContext,
+  progress: Progress,
+  at: ItemAt,
+  target: Target,
+  work: ReadonlyMap<Side | null, number>,
+): Raise | null => {
+  if (target.basis === 'effort') return null;
+  const raised = [...work]
+    .map(([side, to]) => ({ from: trackState(progress, at.item.track, at.exercise.id, side).inUse, to }))
+    .filter(({ from, to }) => from === null || to > from);
+  const most = raised.reduce<(typeof raised)[number] | null>(
+    (highest, each) => (highest && highest.to >= each.to ? highest : each),
+    null,
+  );
+  if (!most) return null;
+  const worth = worthOf(context, at, target);
+  const [was, is] = [most.from === null ? null : worth(most.from), worth(most.to)];
+  const atTheBar = was && is && was.bar > 0 ? is.bar / was.bar - 1 : null;
+  const cause = most.from === null ? 'first load' : target.basis === 'fixed' ? 'by hand' : target.cause;
+  const cautions = cautionsOf(context, at, target, is?.fraction ?? null, atTheBar, cause);
+  return {
+    track: at.item.track,
+    exercise: at.exercise.id,
+    exerciseName: at.exercise.name,
+    from: most.from,
+    to: most.to,
+    unit: at.machine.unit,
+    increment: at.machine.increment,
+    atTheBar,
+    trueFraction: is?.fraction == null ? null : { was: was?.fraction ?? null, is: is.fraction },
+    effortStep: target.basis === 'fraction' ? target.ramp.effortStep : null,
+    shareStep: target.basis === 'fraction' ? target.ramp.shareStep : null,
+    cause,
+    because: target.basis === 'fixed' ? [] : target.because,
+    cautions,
+    needsReason:
+      cause !== 'ramp step' && cause !== 'first load' && (atTheBar ?? 0) > context.known.house.policies.raiseAtMost,
+    proposal: target.basis === 'fixed' ? null : target.proposal,
+  };
+};
+
+/** Bar-equivalent and fraction of capacity of a load in increments. */
+const worthOf = (context: PlanContext, at: ItemAt, target: Target) => {
+  const mass = massInFlight(context, at.day);
+  const share = sharesOf(context, at.exercise).work;
+  return (increments: number): { readonly bar: number; readonly fraction: number | null } | null => {
+    if (!mass) return null;
+    const bar = increments * target.steps.increment - share * mass.kilograms;
+    return { bar, fraction: target.estimate ? bar / target.estimate.median : null };
+  };
+};
+
+const cautionsOf = (
+  context: PlanContext,
+  at: ItemAt,
+  target: Target,
+  is: number | null,
+  atTheBar: number | null,
+  cause: Raise['cause'],
+): readonly string[] => {
+  const over = is === null ? 0 : is / allowedFraction(at, target);
+  const most = context.known.house.policies.raiseAtMost;
+  return [
+    ...(over > 1
+      ? [
+          `By the segment model this is ${Math.round(over * 100)} % of the maximum for ${at.item.sets[0]?.repetitions ?? 1} repetitions.`,
+        ]
+      : []),
+    ...(cause !== 'ramp step' && atTheBar !== null && atTheBar > most
+      ? [`More than ${Math.round(most * 100)} % at the bar in one step: type the reason.`]
+      : []),
+  ];
+};

@@ -1,0 +1,67 @@
+import { isoOfDay } from '#units/day.ts';
+import type { Card, CardItem } from '#domain/card.ts';
+import type { Decision } from '#domain/decision.ts';
+import type { FactId } from '#domain/identity.ts';
+import type { Known } from '#domain/known.ts';
+import { ofKind } from '#domain/known.ts';
+import { isWithinScope, type Restriction } from '#domain/restriction.ts';
+import { cardRecords, stands } from './card-records.ts';
+import { limitIncrements, limitsOn } from './limits.ts';
+import { machineSteps, planContext, type PlanContext } from './plan-context.ts';
+
+/**
+ * Recalls that a restriction asks for, of cards already issued: each that has any set against its limit, from its day
+ * on, without a result and not called off. `known` must hold the restriction already.
+ */
+export const recallsUnder = (known: Known, because: FactId): readonly Decision[] => {
+  const fact = ofKind(known, 'restricted').find((each) => each.id === because);
+  if (!fact) return [];
+  const context = planContext(known);
+  return cardRecords(known, fact.restriction.from)
+    .filter((record) => stands(record) && record.document.card.day >= fact.restriction.from)
+    .filter((record) => record.outcome === 'none' || record.outcome === 'not heard')
+    .flatMap(({ document }): readonly Decision[] => {
+      const against = document.card.items.filter((item) => isAgainst(context, fact.restriction, document.card, item));
+      if (against.length === 0) return [];
+      return [
+        {
+          kind: 'recall',
+          person: known.person,
+          card: document.id,
+          because,
+          says: recallSentence(document.card, against),
+        },
+      ];
+    });
+};
+
+/** Would this item, as issued, go against the restriction? */
+export const isAgainst = (context: PlanContext, restriction: Restriction, card: Card, item: CardItem): boolean => {
+  const exercise = context.known.house.exercises.get(item.exercise);
+  const machine = context.known.house.machines.get(item.machine);
+  if (!exercise || !machine || !isWithinScope(restriction.scope, exercise)) return false;
+  const { limit } = restriction;
+  switch (limit.kind) {
+    case 'forbidden':
+      return true;
+    case 'no straining':
+      return true;
+    case 'RPE at most':
+      return (
+        item.shouldFeel[1] > limit.rpe ||
+        item.sets.some((set) => set.load.kind === 'start at' && set.load.rpe[1] > limit.rpe)
+      );
+    case 'load at most':
+    case 'fraction at most': {
+      const steps = machineSteps(context.known, machine, exercise, card.day);
+      const most = limitsOn(context, exercise, machine, steps, card.day)
+        .filter((each) => each.kind === 'restriction')
+        .reduce((least, each) => Math.min(least, limitIncrements(each, steps)), Infinity);
+      const neverOver = item.rule?.neverOver ?? 0;
+      return neverOver > most || item.sets.some((set) => set.load.increments > most || set.load.kind === 'start at');
+    }
+  }
+};
+
+const recallSentence = (card: Card, against: readonly CardItem[]): string =>
+  `${card.missionDay} (${isoOfDay(card.day)}), ${card.title}: do not use this card; leave out ${against.map((item) => item.exerciseName.toLowerCase()).join(', ')} and wait for a new one`;

@@ -1,0 +1,50 @@
+import { kilograms, fraction, machineLoad } from '#units/quantity.ts';
+import type { LoadLimit, SignedRule } from '#domain/card.ts';
+import { barEquivalent } from '#science/crossing/crossing.ts';
+import { massInFlight, sharesOf, type PlanContext } from './plan-context.ts';
+import { incrementsNotOver, ruleIncrements, type ItemAt, type Target } from './target.ts';
+
+/** The rule that is signed with a card: what the person may do alone, with its bounds. */
+export const signedRule = (
+  context: PlanContext,
+  at: ItemAt,
+  target: Target,
+  increments: number,
+  limits: readonly LoadLimit[],
+): SignedRule | null => {
+  if (at.item.basis.kind !== 'from last' || at.adjustments.some((each) => each.change.kind === 'hold')) return null;
+  const { policies } = context.known.house;
+  const add = ruleIncrements(at, target.steps);
+  const neverOver = Math.min(mostByPolicy(context, at, target, increments), ...limits.map((limit) => limit.increments));
+  const takeOff = Math.max(
+    target.steps.perStep,
+    Math.floor((increments * policies.backOff) / target.steps.perStep) * target.steps.perStep,
+  );
+  const show = (count: number): string => String(Number((count * Number(at.machine.increment)).toFixed(6)));
+  const rule = {
+    add,
+    rpeAtMost: policies.ruleRpeAtMost,
+    discomfortBelow: policies.discomfortHolds,
+    neverOver,
+    takeOff,
+  };
+  const up =
+    neverOver >= increments + add
+      ? `add ${show(add)} next time if all repetitions at RPE ${rule.rpeAtMost} or less and no discomfort of ${rule.discomfortBelow} or more, once a week; never over ${show(neverOver)}; `
+      : `stay at ${show(increments)}; `;
+  return { ...rule, says: `${up}take up to ${show(takeOff)} off if it feels wrong and write why` };
+};
+
+/** The load at which the bar-equivalent has gone up by the most that one signature covers. */
+const mostByPolicy = (context: PlanContext, at: ItemAt, target: Target, increments: number): number => {
+  const most = 1 + context.known.house.policies.raiseAtMost;
+  const load = increments * target.steps.increment;
+  const mass = massInFlight(context, at.day);
+  if (!mass) return incrementsNotOver(load * most, target.steps);
+  const bar = barEquivalent(
+    machineLoad(load),
+    fraction(sharesOf(context, at.exercise).work),
+    kilograms(mass.kilograms),
+  );
+  return incrementsNotOver(load + Math.max(0, bar) * (most - 1), target.steps);
+};

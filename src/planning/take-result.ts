@@ -1,0 +1,183 @@
+import { kilogramsOf, numberOf } from '#units/entered.ts';
+import { kilogramsPer } from '#units/mass.ts';
+import { workSetResults } from '#assessing/card-evidence.ts';
+import type { CardItem } from '#domain/card.ts';
+import { ratingOf, type Side } from '#domain/effort.ts';
+import type { Fact, SetResult } from '#domain/fact.ts';
+import type { FactId } from '#domain/identity.ts';
+import type { IssuedCard } from '#domain/issued-card.ts';
+import type { Known } from '#domain/known.ts';
+import type { CardRecord } from '#domain/road.ts';
+import { painOf, type PainBand } from './pain.ts';
+import { liftState, trackState, type LiftState, type Progress } from './progress.ts';
+
+/** What was done of one item: the sets that count, against what was planned. */
+interface ItemResult {
+  readonly item: CardItem;
+  readonly card: IssuedCard;
+  readonly trained: Fact<'trained'>;
+  readonly pain: PainBand;
+  readonly painFacts: readonly FactId[];
+  readonly sides: readonly SideResult[];
+}
+
+interface SideResult {
+  readonly side: Side | null;
+  readonly planned: number;
+  readonly done: number;
+  readonly complete: boolean;
+  readonly repetitions: readonly number[];
+  /** Highest rating over the work sets; null where one of them has none. */
+  readonly rating: number | null;
+}
+
+/** Moves progress by the results of one card, on the day they were lived. */
+export const takeResult = (known: Known, progress: Progress, record: CardRecord): void => {
+  const { trained, document } = record;
+  if (!trained) return;
+  for (const item of document.card.items) {
+    const exercise = known.house.exercises.get(item.exercise);
+    if (!exercise) continue;
+    const pain = painOf(record.hurts, item.item, exercise, known.house.policies);
+    const result: ItemResult = {
+      item,
+      card: document,
+      trained,
+      pain: pain.band,
+      painFacts: pain.facts.map((fact) => fact.id),
+      sides: sideResults(document, item, trained.sets),
+    };
+    takePain(liftState(progress, item.exercise), result);
+    takeEarned(known, progress, result);
+    if (!document.card.deload) for (const side of result.sides) takeLoad(progress, result, side);
+  }
+};
+
+const sideResults = (card: IssuedCard, item: CardItem, results: readonly SetResult[]): readonly SideResult[] => {
+  const sets = workSetResults(card, item, results);
+  const sides = [...new Set(item.sets.filter((set) => set.kind === 'work').map((set) => set.side))];
+  return sides.flatMap((side) => {
+    const done = sets.filter((set) => set.side === side);
+    if (done.length === 0) return [];
+    const planned = Math.max(...done.map((set) => set.increments));
+    const plannedSets = item.sets.filter((set) => set.kind === 'work' && set.side === side).length;
+    const ratings = done.map(({ result }) => (result.effort ? ratingOf(result.effort) : null));
+    return {
+      side,
+      planned,
+      done: Math.min(...done.map(({ result }) => incrementsOf(item, result))),
+      complete: done.length === plannedSets && done.every((set) => set.result.repetitions >= set.planned),
+      repetitions: done.map((set) => set.result.repetitions),
+      rating: ratings.some((rating) => rating === null) ? null : Math.max(...ratings.map((rating) => rating ?? 0)),
+    };
+  });
+};
+
+/** A load as typed, in whole increments of the item's machine; a load between two counts as the lower one. */
+export const incrementsOf = (item: CardItem, result: SetResult): number =>
+  Math.floor(
+    kilogramsOf(result.load) / (numberOf({ text: item.increment, unit: item.unit }) * kilogramsPer(item.unit)) + 1e-6,
+  );
+
+/** Discomfort 5 or more, or twice 3 to 4, takes both ramps one step back at once: down needs no signature. */
+const takePain = (lift: LiftState, { pain, item, trained }: ItemResult): void => {
+  if (pain === 'go on') return;
+  lift.earnedBy = [];
+  lift.ruleEarnedBy = [];
+  lift.held += 1;
+  const isRamping = item.ramp !== null && item.ramp.effortStep + item.ramp.shareStep < 2 * (item.ramp.steps - 1);
+  if (!isRamping || (pain === 'hold' && lift.held < 2)) return;
+  lift.effortStep = Math.max(0, lift.effortStep - 1);
+  lift.shareStep = Math.max(0, lift.shareStep - 1);
+  lift.held = 0;
+  lift.stepsSignedAfter = trained.sequence;
+};
+
+const takeEarned = (known: Known, progress: Progress, result: ItemResult): void => {
+  const { item, trained, pain, sides } = result;
+  const lift = liftState(progress, item.exercise);
+  const { policies } = known.house;
+  const complete = sides.length > 0 && sides.every((side) => side.complete && side.done >= side.planned);
+  const rating = sides.some((side) => side.rating === null) ? null : Math.max(...sides.map((side) => side.rating ?? 0));
+  const clean = complete && pain === 'go on' && rating !== null;
+  const atThisStep =
+    item.ramp !== null && item.ramp.effortStep === lift.effortStep && item.ramp.shareStep === lift.shareStep;
+  if (clean && atThisStep && rating <= policies.rampRpeAtMost && !lift.earnedBy.includes(trained.id))
+    lift.earnedBy.push(trained.id);
+  if (!clean && item.ramp !== null) lift.earnedBy = lift.earnedBy.filter((fact) => fact !== trained.id);
+  if (item.leading && !result.card.card.deload)
+    lift.ruleEarnedBy = clean && rating <= policies.ruleRpeAtMost ? [trained.id] : [];
+};
+
+/**
+ * The load that counts next: what was completed, up to what a signature or the signed rule allows. Repetitions missed: the
+ * load repeats. Less taken than planned: that load.
+ */
+const takeLoad = (progress: Progress, { item, trained }: ItemResult, side: SideResult): void => {
+  const track = trackState(progress, item.track, item.exercise, side.side);
+  const allowed = allowedIncrements(item, side.planned);
+  const most = Math.max(allowed, track.signed ?? 0);
+  if (side.done > most) track.over = { day: trained.day, done: side.done, allowed: most, fact: trained.id };
+  const done = Math.min(side.done, most);
+  const before = track.inUse;
+  track.next = side.complete ? done : Math.min(done, side.planned);
+  track.inUse = track.next;
+  track.last = { day: trained.day, increments: side.done, repetitions: [...side.repetitions], rating: side.rating };
+  track.signed = Math.max(track.signed ?? 0, done);
+  track.atTop ||= item.ramp === null || item.ramp.effortStep + item.ramp.shareStep >= 2 * (item.ramp.steps - 1);
+  if (before !== null && track.next > before) markRaise(progress, item, trained.day);
+};
+
+/** On effort the person chooses, up to the limits; else the signed rule allows one step, or nothing over the plan. */
+const allowedIncrements = (item: CardItem, planned: number): number => {
+  if (item.sets.some((set) => set.load.kind === 'start at'))
+    return Math.min(...item.limits.map((limit) => limit.increments));
+  return item.rule ? Math.min(item.rule.neverOver, planned + item.rule.add) : planned;
+};
+
+const markRaise = (progress: Progress, item: CardItem, day: Fact<'trained'>['day']): void => {
+  const lift = liftState(progress, item.exercise);
+  lift.lastRaiseOn = day;
+  lift.ruleEarnedBy = [];
+};
+
+/** Signed loads of an issued card, on its own day: the signature covers them, and its ramps are in force. */
+export const takeIssue = (progress: Progress, document: IssuedCard): void => {
+  for (const item of document.card.items) {
+    const lift = liftState(progress, item.exercise);
+    if (item.ramp && document.basis.upTo >= lift.stepsSignedAfter) {
+      const up = item.ramp.effortStep > lift.effortStep || item.ramp.shareStep > lift.shareStep;
+      if (up) stepTo(lift, item.ramp.effortStep, item.ramp.shareStep, document.card.day);
+      lift.lastStepOn ??= document.card.day;
+    }
+    if (!document.card.deload) takeSignedLoads(progress, item, document);
+  }
+};
+
+const takeSignedLoads = (progress: Progress, item: CardItem, document: IssuedCard): void => {
+  const lift = liftState(progress, item.exercise);
+  for (const set of item.sets.filter((each) => each.kind === 'work' && each.load.kind === 'set')) {
+    const track = trackState(progress, item.track, item.exercise, set.side);
+    const up = track.inUse !== null && set.load.increments > track.inUse;
+    if (up) {
+      lift.lastRaiseOn = document.card.day;
+      lift.ruleEarnedBy = [];
+    }
+    if (track.backedOff !== null && set.load.increments > track.backedOff) {
+      track.backedOff = null;
+      lift.earnedBy = [];
+    }
+    track.signed = Math.max(track.signed ?? 0, set.load.increments);
+    track.inUse = set.load.increments;
+    if (track.next !== null && up) track.next = set.load.increments;
+  }
+};
+
+/** Both ramps stand at these steps from a day on. */
+export const stepTo = (lift: LiftState, effortStep: number, shareStep: number, day: Fact<'trained'>['day']): void => {
+  lift.effortStep = effortStep;
+  lift.shareStep = shareStep;
+  lift.earnedBy = [];
+  lift.held = 0;
+  lift.lastStepOn = day;
+};
