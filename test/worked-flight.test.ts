@@ -28,21 +28,24 @@ test('the heavy squat climbs to its full load as worked by hand', () => {
     expect(workIncrements(item as NonNullable<typeof item>), `flight day ${worked.flightDay}`).toBe(worked.load);
     // Printed to three decimals.
     expect(Math.abs(cell('bar') - worked.bar)).toBeLessThanOrEqual(0.0005);
-    expect(Math.abs(cell('added') - worked.added)).toBeLessThanOrEqual(0.0005);
+    // The printed share has four decimals, the model's has all of them: half a unit of the last, times body mass.
+    expect(Math.abs(cell('added') - worked.added)).toBeLessThanOrEqual(0.00005 * 71.4 + 0.0005);
     expect(Math.abs(cell('true fraction') - worked.trueFraction)).toBeLessThanOrEqual(0.0005);
   }
 });
 
 test('with both ramps at the top the load comes from the last one, and a clean session raises it by one step', () => {
   const rehearsal = new Rehearsal(person);
-  const cards = rehearsal.live(1, 46);
-  const heavy = cards.flatMap((card) =>
-    card.card.items
-      .filter((item) => item.track === 'squat heavy')
-      .map((item) => ({ day: card.card.missionDay, basis: item.basis, load: workIncrements(item) })),
-  );
-  expect(heavy.at(-1)).toMatchObject({ basis: 'from last' });
-  expect(heavy.at(-1)?.load).toBeGreaterThanOrEqual(300);
+  const cards = rehearsal.live(1, 53);
+  const heavy = (flightDay: number) => {
+    const document = cards.find((card) => card.card.day === onFlightDay(flightDay));
+    const item = document?.card.items.find((each) => each.track === 'squat heavy');
+    return { basis: item?.basis, load: item && workIncrements(item) };
+  };
+  expect(heavy(39)).toEqual({ basis: 'from last', load: 300 });
+  // The fifth week of main flight is an easier one: 10 % less, down to the step of 5 lb.
+  expect(heavy(46)).toEqual({ basis: 'from last', load: 270 });
+  expect(heavy(53)).toEqual({ basis: 'from last', load: 305 });
 });
 
 test('sets without recorded effort never raise a load', () => {

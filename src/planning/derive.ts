@@ -1,4 +1,4 @@
-import { addDays, flightDay, type Day } from '#units/day.ts';
+import { addDays, type Day } from '#units/day.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { ExerciseId } from '#domain/identity.ts';
 import { ofKind, type Known } from '#domain/known.ts';
@@ -100,6 +100,7 @@ const takeRaise = (progress: Progress, fact: Fact<'decided'>, on: Day): void => 
         track.signed = Math.max(track.signed ?? 0, raise.to);
         lift.lastRaiseOn = on;
         lift.ruleEarnedBy = [];
+        track.ruleTotal = lift.ruleTotal;
       }
     }
   }
@@ -124,11 +125,6 @@ const takeBackOff = (context: PlanContext, progress: Progress, track: string, by
 
 /** Unread notes up to a day block raising the lift they were written on; a note on a whole card blocks all its lifts. */
 const noteUnread = (known: Known, progress: Progress, records: readonly CardRecord[], on: Day): void => {
-  if (
-    on !== records.reduce((last, record) => Math.max(last, record.document.card.day), -Infinity) &&
-    records.length === 0
-  )
-    return;
   const read = new Set(ofKind(known, 'read').map((fact) => fact.note));
   for (const record of records) {
     for (const { fact } of record.notes.filter((note) => note.fact.day === on)) {
@@ -164,7 +160,3 @@ const frozenEstimate = (
 
 const trackProgress = (progress: Progress): readonly TrackProgress[] =>
   [...progress.tracks.values()].map(({ track, exercise, last, signed }) => ({ track, exercise, last, signed }));
-
-/** "flight day 20" of a day, for sentences. */
-export const flightDayText = (known: Known, on: Day): string =>
-  known.mission ? `flight day ${flightDay(known.mission.launch, on)}` : 'no mission';

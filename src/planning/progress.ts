@@ -18,6 +18,8 @@ export interface LiftState {
   lastRaiseOn: Day | null;
   /** The leading track's last session, if it earned a raise by the step rule. */
   ruleEarnedBy: FactId[];
+  /** Increments that the step rule has added to the leading track so far; other tracks follow by as many. */
+  ruleTotal: number;
   /** Facts of unread notes on this lift: they block a raise. */
   unread: FactId[];
 }
@@ -32,6 +34,8 @@ export interface TrackState {
   /** The load in use: last issued or done outside a deload. */
   inUse: number | null;
   signed: number | null;
+  /** How much of the lift's rule increments this track has taken. */
+  ruleTotal: number;
   /** Has a work load been completed with both ramps at their top? */
   atTop: boolean;
   /** The load that a back-off left: nothing on a ramp goes over it until a raise is signed. */
@@ -60,6 +64,7 @@ export const liftState = (progress: Progress, exercise: ExerciseId): LiftState =
     stepsSignedAfter: 0 as Sequence,
     lastRaiseOn: null,
     ruleEarnedBy: [],
+    ruleTotal: 0,
     unread: [],
   };
   progress.lifts.set(exercise, fresh);
@@ -79,6 +84,7 @@ export const trackState = (progress: Progress, track: TrackId, exercise: Exercis
     next: null,
     inUse: null,
     signed: null,
+    ruleTotal: liftState(progress, exercise).ruleTotal,
     atTop: false,
     backedOff: null,
     last: null,

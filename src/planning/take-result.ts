@@ -1,3 +1,4 @@
+import type { Day } from '#units/day.ts';
 import { kilogramsOf, numberOf } from '#units/entered.ts';
 import { kilogramsPer } from '#units/mass.ts';
 import { workSetResults } from '#assessing/card-evidence.ts';
@@ -9,7 +10,7 @@ import type { IssuedCard } from '#domain/issued-card.ts';
 import type { Known } from '#domain/known.ts';
 import type { CardRecord } from '#domain/road.ts';
 import { painOf, type PainBand } from './pain.ts';
-import { liftState, trackState, type LiftState, type Progress } from './progress.ts';
+import { liftState, trackState, tracksOf, type LiftState, type Progress, type TrackState } from './progress.ts';
 
 /** What was done of one item: the sets that count, against what was planned. */
 interface ItemResult {
@@ -47,7 +48,7 @@ export const takeResult = (known: Known, progress: Progress, record: CardRecord)
       painFacts: pain.facts.map((fact) => fact.id),
       sides: sideResults(document, item, trained.sets),
     };
-    takePain(liftState(progress, item.exercise), result);
+    takePain(progress, result);
     takeEarned(known, progress, result);
     if (!document.card.deload) for (const side of result.sides) takeLoad(progress, result, side);
   }
@@ -80,8 +81,10 @@ export const incrementsOf = (item: CardItem, result: SetResult): number =>
   );
 
 /** Discomfort 5 or more, or twice 3 to 4, takes both ramps one step back at once: down needs no signature. */
-const takePain = (lift: LiftState, { pain, item, trained }: ItemResult): void => {
+const takePain = (progress: Progress, { pain, item, trained }: ItemResult): void => {
   if (pain === 'go on') return;
+  const lift = liftState(progress, item.exercise);
+  for (const track of tracksOf(progress, item.exercise)) track.ruleTotal = lift.ruleTotal;
   lift.earnedBy = [];
   lift.ruleEarnedBy = [];
   lift.held += 1;
@@ -125,7 +128,8 @@ const takeLoad = (progress: Progress, { item, trained }: ItemResult, side: SideR
   track.last = { day: trained.day, increments: side.done, repetitions: [...side.repetitions], rating: side.rating };
   track.signed = Math.max(track.signed ?? 0, done);
   track.atTop ||= item.ramp === null || item.ramp.effortStep + item.ramp.shareStep >= 2 * (item.ramp.steps - 1);
-  if (before !== null && track.next > before) markRaise(progress, item, trained.day);
+  if (before !== null && track.next > before && item.ramp === null)
+    markRaise(progress, item, track, track.next - before, trained.day);
 };
 
 /** On effort the person chooses, up to the limits; else the signed rule allows one step, or nothing over the plan. */
@@ -135,10 +139,15 @@ const allowedIncrements = (item: CardItem, planned: number): number => {
   return item.rule ? Math.min(item.rule.neverOver, planned + item.rule.add) : planned;
 };
 
-const markRaise = (progress: Progress, item: CardItem, day: Fact<'trained'>['day']): void => {
+/** The step rule has taken hold on a track: on the leading one it is the lift's one increase, the others follow it. */
+const markRaise = (progress: Progress, item: CardItem, track: TrackState, by: number, day: Day): void => {
   const lift = liftState(progress, item.exercise);
-  lift.lastRaiseOn = day;
-  lift.ruleEarnedBy = [];
+  if (item.leading) {
+    lift.lastRaiseOn = day;
+    lift.ruleEarnedBy = [];
+    lift.ruleTotal += by;
+  }
+  track.ruleTotal = lift.ruleTotal;
 };
 
 /** Signed loads of an issued card, on its own day: the signature covers them, and its ramps are in force. */
@@ -159,10 +168,8 @@ const takeSignedLoads = (progress: Progress, item: CardItem, document: IssuedCar
   for (const set of item.sets.filter((each) => each.kind === 'work' && each.load.kind === 'set')) {
     const track = trackState(progress, item.track, item.exercise, set.side);
     const up = track.inUse !== null && set.load.increments > track.inUse;
-    if (up) {
-      lift.lastRaiseOn = document.card.day;
-      lift.ruleEarnedBy = [];
-    }
+    if (up && item.ramp === null)
+      markRaise(progress, item, track, set.load.increments - (track.inUse ?? 0), document.card.day);
     if (track.backedOff !== null && set.load.increments > track.backedOff) {
       track.backedOff = null;
       lift.earnedBy = [];
@@ -174,7 +181,7 @@ const takeSignedLoads = (progress: Progress, item: CardItem, document: IssuedCar
 };
 
 /** Both ramps stand at these steps from a day on. */
-export const stepTo = (lift: LiftState, effortStep: number, shareStep: number, day: Fact<'trained'>['day']): void => {
+export const stepTo = (lift: LiftState, effortStep: number, shareStep: number, day: Day): void => {
   lift.effortStep = effortStep;
   lift.shareStep = shareStep;
   lift.earnedBy = [];

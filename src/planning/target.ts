@@ -193,9 +193,7 @@ const lastTarget = (context: PlanContext, progress: Progress, at: ItemAt): Reach
   const raised = isRuleEarned(context, lift, at, id);
   const add = raised ? ruleIncrements(at, steps) : 0;
   const increments = new Map(
-    sidesOf(at.exercise).map(
-      (side) => [side, (trackState(progress, at.item.track, at.exercise.id, side).next ?? 0) + add] as const,
-    ),
+    sidesOf(at.exercise).map((side) => [side, nextIncrements(progress, lift, at, side, add)] as const),
   );
   const frozen = frozenCapacity(context, at.exercise, at.machine, at.day);
   const estimate = frozen?.reading.kind === 'estimate' ? frozen.reading.estimate : null;
@@ -211,7 +209,7 @@ const lastTarget = (context: PlanContext, progress: Progress, at: ItemAt): Reach
     target: {
       basis: 'from last',
       increments,
-      cause: raised ? 'step rule' : 'back from less',
+      cause: raised || isFollowing(progress, lift, at) ? 'step rule' : 'back from less',
       because: raised ? [...lift.ruleEarnedBy] : [],
       proposal: raised ? id : null,
       steps,
@@ -220,6 +218,18 @@ const lastTarget = (context: PlanContext, progress: Progress, at: ItemAt): Reach
       bodyMassFact: mass?.fact ?? null,
     },
   };
+};
+
+/** Does this track still have to take what the leading one took? */
+const isFollowing = (progress: Progress, lift: LiftState, at: ItemAt): boolean =>
+  sidesOf(at.exercise).some(
+    (side) => trackState(progress, at.item.track, at.exercise.id, side).ruleTotal < lift.ruleTotal,
+  );
+
+/** The load that counts, what the rule adds today, and what the leading track has taken before this one. */
+const nextIncrements = (progress: Progress, lift: LiftState, at: ItemAt, side: Side | null, add: number): number => {
+  const track = trackState(progress, at.item.track, at.exercise.id, side);
+  return (track.next ?? 0) + add + (at.deload ? 0 : lift.ruleTotal - track.ruleTotal);
 };
 
 const isRuleEarned = (context: PlanContext, lift: LiftState, at: ItemAt, id: ProposalId): boolean =>
