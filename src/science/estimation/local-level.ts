@@ -95,7 +95,7 @@ export const filterLocalLevel = (
   observations: readonly Observation[],
   { prior, widenings = [], driftPerDay = DRIFT_PER_DAY }: LevelOptions = {},
 ): FilteredLevel => {
-  requireOrdered(observations);
+  requireOrdered(observations, prior);
   const growth = { widenings, driftPerDay };
   const steps: LevelStep[] = [];
   let logLikelihood = 0;

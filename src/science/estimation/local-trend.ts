@@ -152,7 +152,7 @@ export const filterLocalTrend = (
     trendSd = TREND_SD,
   }: TrendOptions = {},
 ): FilteredTrend => {
-  requireOrdered(observations);
+  requireOrdered(observations, prior);
   const settings: Settings = { widenings, driftPerDay, trendDrift, trendSd };
   const steps: TrendStep[] = [];
   let logLikelihood = 0;

@@ -42,7 +42,12 @@ export const treatObservation = (
 };
 
 /** Throws where days go backwards or a variance is not above zero: an error of the program, not of a person. */
-export const requireOrdered = (observations: readonly Observation[]): void => {
+export const requireOrdered = (
+  observations: readonly Observation[],
+  prior: { readonly day: Day } | undefined,
+): void => {
+  const first = observations[0];
+  if (prior && first && first.day < prior.day) throw new RangeError('An observation lies before the prior it follows.');
   for (const [place, { day, y, variance }] of observations.entries()) {
     const before = observations[place - 1];
     if (before && before.day > day) throw new RangeError(`Observation ${place + 1} lies before the one ahead of it.`);

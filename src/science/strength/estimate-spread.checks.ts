@@ -1,0 +1,117 @@
+import type { AnyFormula, Check, Source } from '../formula.ts';
+import { estimateLogSd, logSdOfMaximum, noviceReserveSd, reserveSd } from './estimate-spread.ts';
+import { effectiveRepetitions, repetitionsInReserve } from './effort.ts';
+import { fractionAllowing, maximumMultiplier, ratioToTestedLift, repetitionMaximum } from './repetition-maximum.ts';
+import {
+  oneRepMaxKravitzBenchPress,
+  oneRepMaxKravitzDeadlift,
+  oneRepMaxKravitzSquat,
+  oneRepMaxReynoldsChestPress,
+  oneRepMaxReynoldsLegPress,
+} from './regressions.ts';
+import { COMMON_PRACTICE, OUR_OWN_DESIGN, WATHAN_1994, ZOURDOS_2016 } from '../sources.ts';
+
+type Row = readonly [given: readonly number[], printed: number];
+
+const checks = (
+  formula: AnyFormula,
+  within: number,
+  because: string,
+  rows: readonly Row[],
+  source: Source = formula.record.source,
+): readonly Check[] =>
+  rows.map(([given, printed]) => ({ kind: 'formula', formula, given, printed, within, because, source }));
+
+/** Completed repetitions and reserve, with the log standard deviation of their estimate. */
+const SPREADS: readonly (readonly [completed: number, reserve: number, sd: number])[] = [
+  [1, 0, 0.03],
+  [3, 0, 0.03606],
+  [5, 0, 0.05],
+  [6, 0, 0.05831],
+  [8, 0, 0.07616],
+  [10, 0, 0.09487],
+  [5, 2, 0.08045],
+  [8, 2, 0.10239],
+  [5, 4, 0.10883],
+];
+
+export const spreadOfEstimateChecks: readonly Check[] = [
+  ...checks(
+    estimateLogSd,
+    0.00001,
+    'printed to five decimals; one in the last of them',
+    SPREADS.map(([completed, reserve, sd]) => [[completed + reserve, reserve], sd]),
+    OUR_OWN_DESIGN,
+  ),
+  ...checks(reserveSd, 0, 'exact', [
+    [[0], 0],
+    [[1], 1],
+    [[2], 1.5],
+    [[4], 2.5],
+  ]),
+  ...checks(noviceReserveSd, 0, 'exact', [[[1.5], 2.25]]),
+  ...checks(logSdOfMaximum, 1e-9, 'a set at its own number of repetitions keeps only the error of the test', [
+    [[8, 8, 0], 0.03],
+  ]),
+];
+
+export const effortChecks: readonly Check[] = [
+  ...checks(
+    repetitionsInReserve,
+    0,
+    'the scale says so in words',
+    [
+      [[10], 0],
+      [[9.5], 0.5],
+      [[9], 1],
+      [[8.5], 1.5],
+      [[8], 2],
+      [[7.5], 2.5],
+      [[7], 3],
+      [[6], 4],
+      [[5], 5],
+    ],
+    ZOURDOS_2016,
+  ),
+  ...checks(effectiveRepetitions, 0, 'exact', [[[5, 2], 7]]),
+];
+
+export const repetitionMaximumChecks: readonly Check[] = [
+  ...checks(maximumMultiplier, 0.00001, 'printed to three decimals for a load of 100; a single is 1', [
+    [[1], 1],
+    [[8], 1.27671],
+  ]),
+  ...checks(
+    fractionAllowing,
+    0.0005,
+    'printed in percent to one decimal; a single is 1',
+    [
+      [[1], 1],
+      [[6], 0.831],
+      [[8], 0.783],
+    ],
+    WATHAN_1994,
+  ),
+  ...checks(
+    repetitionMaximum,
+    0.002,
+    'a quotient of two values printed to three decimals',
+    [
+      [[100, 8, 1], 127.671],
+      [[100, 10, 5], (100 * 134.747) / 116.583],
+      [[100, 5, 5], 100],
+    ],
+    WATHAN_1994,
+  ),
+  ...checks(ratioToTestedLift, 1e-9, 'exact but for binary fractions', [[[0.75, 160], 120]], COMMON_PRACTICE),
+];
+
+const WORKED = 'worked by hand to three decimals';
+
+export const regressionChecks: readonly Check[] = [
+  ...checks(oneRepMaxReynoldsChestPress, 0.001, WORKED, [[[80], 91.156]]),
+  ...checks(oneRepMaxReynoldsLegPress, 0.001, WORKED, [[[200], 233.655]]),
+  ...checks(oneRepMaxKravitzSquat, 0.001, WORKED, [[[120, 12], 169.596]]),
+  ...checks(oneRepMaxKravitzBenchPress, 0.001, WORKED, [[[100, 10], 122.6]]),
+  ...checks(oneRepMaxKravitzDeadlift, 0.001, WORKED, [[[150, 8], 176.832]]),
+];
