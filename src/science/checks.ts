@@ -7,6 +7,7 @@ import {
 } from './body/body-weight-share.checks.ts';
 import { momentChecks } from './body/moments.checks.ts';
 import { segmentChecks } from './body/segments.checks.ts';
+import { shareFormulaChecks } from './body/share-formulas.checks.ts';
 import {
   axialChecks,
   calibrationChecks,
@@ -47,6 +48,7 @@ export const CHECK_GROUPS: readonly CheckGroup[] = [
   { title: 'Body segments', checks: segmentChecks },
   { title: 'Static shares of body weight', checks: staticShareChecks },
   { title: 'Work-matched and joint-matched shares', checks: workShareChecks },
+  { title: 'Cells of a share', checks: shareFormulaChecks },
   { title: 'Inside the parallel squat', checks: squatInsideChecks },
   { title: 'What posture does to the share', checks: postureChecks },
   { title: 'Moments at the bottom of the squat', checks: momentChecks },

@@ -1,5 +1,5 @@
 import type { AnyFormula, Check, Source } from '../formula.ts';
-import { estimateLogSd, logSdOfMaximum, noviceReserveSd, reserveSd } from './estimate-spread.ts';
+import { estimateLogSd, logSdOfMaximum, logSlope, noviceReserveSd, reserveSd } from './estimate-spread.ts';
 import { effectiveRepetitions, repetitionsInReserve } from './effort.ts';
 import { fractionAllowing, maximumMultiplier, ratioToTestedLift, repetitionMaximum } from './repetition-maximum.ts';
 import {
@@ -43,6 +43,11 @@ export const spreadOfEstimateChecks: readonly Check[] = [
     SPREADS.map(([completed, reserve, sd]) => [[completed + reserve, reserve], sd]),
     OUR_OWN_DESIGN,
   ),
+  ...checks(logSlope, 0.000005, 'computed a second time to six decimals', [
+    [[1], 0.037923],
+    [[6], 0.03096],
+    [[7], 0.029606],
+  ]),
   ...checks(reserveSd, 0, 'exact', [
     [[0], 0],
     [[1], 1],

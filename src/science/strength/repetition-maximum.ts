@@ -58,7 +58,7 @@ export const repetitionMaximum = formula(
     barLoad((load * maximumMultiplier(effective)) / maximumMultiplier(of)),
 );
 
-/** Maximum for n repetitions [kg] as a fraction of another lift's. */
+/** Maximum [kg] as a ratio of another lift's. */
 export const ratioToTestedLift = formula(
   {
     id: 'repetition-maximum/ratio',
