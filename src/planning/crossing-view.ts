@@ -64,7 +64,7 @@ export const crossingLifts = (known: Known, today: Day): readonly CrossingLift[]
       ),
     ),
   ];
-  return exercises.flatMap((id) => {
+  return exercises.flatMap((id): readonly CrossingLift[] => {
     const exercise = known.house.exercises.get(id);
     if (!exercise) return [];
     const ground = groundOf(context, id, today);
