@@ -108,14 +108,14 @@ export const TREADMILL: Machine = {
   minutes: { setUp: 6, stow: 5, changeExercise: 0, changeLoad: 1 },
 };
 
-/** A cycle has no load in lb; least and ceiling only fill the entry. */
+/** A cycle is set in watts, not in loads; least and ceiling only fill the entry, and nothing is planned on it yet. */
 export const CYCLE: Machine = {
   ...AEROBIC,
   id: idOf('skerry-cycle'),
   name: 'Cycle ergometer',
   kind: 'cycle',
   least: '0',
-  ceiling: '0',
+  ceiling: '1',
   minutes: { setUp: 4, stow: 3, changeExercise: 0, changeLoad: 0 },
 };
 

@@ -1,0 +1,44 @@
+import type { MissionId, PersonId } from '#domain/identity.ts';
+import type { Incident } from './incident.ts';
+
+/** What a body can do before flight: one-repetition maxima at the bar [kg]. A twelve-repetition one for heel raises. */
+export interface Strength {
+  readonly backSquat: number;
+  readonly deadlift: number;
+  readonly benchPress: number;
+  readonly heelRaiseTwelve: number;
+  /** How much the right leg is stronger than the left: 0.09 is 9 %. */
+  readonly rightOverLeft: number;
+}
+
+export interface Habits {
+  /** How effort is written down: as it felt, or always as the same 7. */
+  readonly effort: 'as felt' | 'always 7';
+  /** From this flight day on every second set has no effort beside it; null: never. */
+  readonly blankFrom: number | null;
+  /** The most that the shoulders carry without complaint [kg pulled]; null: they do not complain. */
+  readonly shouldersBear: number | null;
+  /** Flight days whose results all come on one later day, in no order. */
+  readonly quiet: { readonly from: number; readonly until: number; readonly heardOn: number } | null;
+}
+
+/** Somebody who does not exist, with the truth that no specialist ever sees. */
+export interface InventedPerson {
+  readonly id: PersonId;
+  readonly name: string;
+  readonly sex: 'female' | 'male';
+  readonly birthDate: string;
+  /** Centimetres, as typed. */
+  readonly stature: string;
+  /** Years, as typed. */
+  readonly trainingAge: string | null;
+  readonly mission: MissionId;
+  readonly team: 'ours' | 'another team';
+  /** Before flight [kg]. */
+  readonly bodyMass: number;
+  /** Null: never trained with a bar. */
+  readonly strength: Strength | null;
+  readonly habits: Habits;
+  /** What happened on a flight day. */
+  readonly incidents: Readonly<Record<number, Incident>>;
+}

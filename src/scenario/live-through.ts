@@ -1,0 +1,145 @@
+import type { FactBody } from '#domain/fact.ts';
+import type { CardId, Instant, PersonId } from '#domain/identity.ts';
+import type { IssuedCard } from '#domain/issued-card.ts';
+import { currentFacts, endOfLog, factsOfKind, isKind } from '#domain/log.ts';
+import { type Day, addDays } from '#units/day.ts';
+import { type Agenda, agenda } from './agenda.ts';
+import { answerCard, dayTrained, type Reported } from './answer-card.ts';
+import { type Chronicle, draftNamed, type Pen, pen, writeTogether } from './chronicle.ts';
+import type { InventedPerson } from './invented-person.ts';
+import { dayOfMoment, momentOf } from './moment.ts';
+import type { AtTheDesk, Office } from './office.ts';
+import { drawnIdentity, randomStream } from './random.ts';
+import { type Review, reviewsBefore } from './reviews.ts';
+import { SCENARIO_SEED } from './scenario-log.ts';
+import { truePull } from './script/house-script.ts';
+import type { Moment } from './script/script-entry.ts';
+import { scriptUntil } from './script/script.ts';
+import { signerOn } from './signers.ts';
+
+/** What the log would not take: the result of a card that had one already. */
+export interface Refused {
+  readonly at: Instant;
+  readonly person: PersonId;
+  readonly card: CardId;
+  readonly says: string;
+}
+
+export interface Lived extends Chronicle {
+  readonly refused: readonly Refused[];
+}
+
+/** What grows while the scenario is lived through. */
+interface Life {
+  readonly today: Day;
+  readonly seed: number;
+  readonly office: Office;
+  readonly pen: Pen;
+  readonly agenda: Agenda;
+  readonly newId: () => string;
+  readonly refused: Refused[];
+}
+
+/** The scenario with its cards: every week reviewed and issued, every card answered, up to the night before today. */
+export const liveThrough = (today: Day, office: Office, seed: number = SCENARIO_SEED): Lived => {
+  const identities = randomStream(seed, 'identities of documents');
+  const newId = (): string => drawnIdentity(identities);
+  const life: Life = { today, seed, office, pen: pen(), agenda: agenda(), newId, refused: [] };
+  for (const moment of scriptUntil(today, seed))
+    life.agenda.add({ at: moment[0].at, happen: () => enter(life, moment) });
+  for (const review of reviewsBefore(today)) life.agenda.add({ at: review.at, happen: () => holdReview(life, review) });
+  life.agenda.runUntil(momentOf(today, '00:00'));
+  return { ...life.pen.finished(), refused: life.refused };
+};
+
+const deskAt = ({ today, newId }: Life, at: Instant): AtTheDesk => {
+  const day = dayOfMoment(at);
+  return { today: day, at, signer: signerOn(day, today), newId };
+};
+
+/** Enters what the script says; a restriction and the recalls that it entails are one writing. */
+const enter = (life: Life, entries: Moment): void => {
+  writeTogether(life.pen, entries, (log) =>
+    log
+      .slice(-entries.length)
+      .filter(isKind('restricted'))
+      .flatMap((fact) => life.office.recall(log, fact.id, deskAt(life, fact.recordedAt))),
+  );
+};
+
+/** Reads what was written since the last review, issues the week, and lets the cards go their way. */
+const holdReview = (life: Life, { person, at, from, until }: Review): void => {
+  const desk = deskAt(life, at);
+  readNotes(life, person, desk);
+  const drafts = life.office.issue(life.pen.log(), { ...desk, person: person.id, from, until });
+  for (const fact of life.pen.write(at, drafts))
+    if (fact.kind === 'decided' && fact.decision.kind === 'issue') send(life, person, fact.decision.card);
+};
+
+const readNotes = ({ pen: { log, seen, write } }: Life, person: InventedPerson, { at, signer }: AtTheDesk): void => {
+  const facts = currentFacts(log(), seen());
+  const read = new Set(factsOfKind(facts, 'read').map((fact) => fact.note));
+  const unread = factsOfKind(facts, 'noted').filter((note) => note.person === person.id && !read.has(note.id));
+  write(
+    at,
+    unread.map((note) => draftNamed(`read ${note.id}`, signer, { kind: 'read', person: person.id, note: note.id })),
+  );
+};
+
+const RECEIVED = '06:30';
+const TRAINED = '17:00';
+
+const send = (life: Life, person: InventedPerson, document: IssuedCard): void => {
+  const next = addDays(dayOfMoment(document.issuedAt), 1);
+  const at = momentOf(next, RECEIVED);
+  life.agenda.add({ at, happen: () => receive(life, document, next) });
+  const session = momentOf(dayTrained(person, document), TRAINED);
+  life.agenda.add({ at: session, happen: () => trainFrom(life, person, document) });
+};
+
+const receive = (life: Life, { id, card }: IssuedCard, on: Day): void => {
+  const { at, signer } = deskAt(life, momentOf(on, RECEIVED));
+  const body: FactBody = {
+    kind: 'received',
+    person: card.person,
+    card: id,
+    what: 'card',
+    how: 'file sent up, acknowledged by the crew',
+    on,
+  };
+  life.pen.write(at, [draftNamed(`received ${id}`, signer, body)]);
+};
+
+/** Nobody trains from a card that was called back or replaced. */
+const trainFrom = (life: Life, person: InventedPerson, document: IssuedCard): void => {
+  if (isWithdrawn(life, document.id)) return;
+  const random = randomStream(life.seed, `${person.id} trains on ${document.card.day}`);
+  for (const reported of answerCard(person, document, truePull(life.today), random))
+    life.agenda.add({ at: reported.at, happen: () => takeDown(life, document, reported) });
+};
+
+const isWithdrawn = ({ pen: { log } }: Life, card: CardId): boolean =>
+  log().some(
+    (fact) =>
+      fact.kind === 'decided' &&
+      ((fact.decision.kind === 'recall' && fact.decision.card === card) ||
+        (fact.decision.kind === 'issue' && fact.decision.card.replaces === card)),
+  );
+
+/** Takes a report down, unless the card has its result already. */
+const takeDown = (life: Life, document: IssuedCard, { at, bodies }: Reported): void => {
+  const { log, write } = life.pen;
+  const taken = currentFacts(log(), endOfLog(log())).some(
+    (fact) => fact.kind === 'trained' && fact.card === document.id,
+  );
+  if (taken && bodies.some((body) => body.kind === 'trained')) {
+    const says = 'This card has its result already; the second copy says the same and was left out.';
+    life.refused.push({ at, person: document.card.person, card: document.id, says });
+    return;
+  }
+  const { signer } = deskAt(life, at);
+  write(
+    at,
+    bodies.map((body, place) => draftNamed(`report ${document.id} ${place}`, signer, body)),
+  );
+};
