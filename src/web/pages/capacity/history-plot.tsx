@@ -108,6 +108,8 @@ function Point({
   readonly scales: PlotScales;
 }) {
   const { day, point, range, kind, use, says, why } = observation;
+  // What gives no number has no place in the drawing; the table under it says why.
+  if (point === null) return null;
   const at = { x: x(day), y: y(point) };
   return (
     <g>

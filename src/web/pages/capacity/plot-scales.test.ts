@@ -6,7 +6,7 @@ import { dayTicks } from './plot-scales.ts';
 const FIRST = isoDay('2027-01-05');
 
 test('a short history is marked on Mondays, a long one on firsts of months', () => {
-  expect(dayTicks(FIRST, addDays(FIRST, 20)).map(weekdayOf)).toEqual([0, 0]);
+  expect(dayTicks(FIRST, addDays(FIRST, 20)).map(weekdayOf)).toEqual([0, 0, 0]);
   expect(dayTicks(FIRST, addDays(FIRST, 120)).map(isoOfDay)).toEqual([
     '2027-02-01',
     '2027-03-01',

@@ -16,7 +16,7 @@ export interface PlotScales {
 export const plotScales = (series: CapacitySeries, today: Day): PlotScales => {
   const days = [...series.observations.map(({ day }) => day), ...series.smoothed.map(({ day }) => day), today];
   const loads = [
-    ...series.observations.flatMap(({ point, range }) => [point, ...(range ?? [])]),
+    ...series.observations.flatMap(({ point, range }) => [...(point === null ? [] : [point]), ...(range ?? [])]),
     ...series.smoothed.flatMap(({ low, high }) => [low, high]),
     ...intervalOf(series.estimate),
   ];

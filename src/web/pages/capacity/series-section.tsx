@@ -75,7 +75,7 @@ function ObservationTable({ caption, observations }: ObservationTableProps) {
             <td>
               {observation.says} <span className="soft small">{observation.kind}</span>
             </td>
-            <td className="number">{observation.point.toFixed(1)}</td>
+            <td className="number">{observation.point === null ? '–' : observation.point.toFixed(1)}</td>
             <td className="number">
               {observation.range ? `${observation.range[0].toFixed(1)} to ${observation.range[1].toFixed(1)}` : '–'}
             </td>
