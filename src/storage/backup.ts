@@ -31,7 +31,7 @@ export const backUp = async (engine: Engine, log: readonly Fact[], path: string)
       'Choose another folder.',
     );
   } finally {
-    rmSync(unfinished, { force: true });
+    discard(unfinished);
   }
 };
 
@@ -43,6 +43,15 @@ export const copyDatabase = async (engine: Engine, path: string): Promise<void> 
   if (prepared.kind === 'not writable') throw new Error(prepared.says);
   await engine.copyInto(path);
   syncFile(path);
+};
+
+/** Removes what was begun; where nothing could be begun there is nothing to remove. */
+export const discard = (path: string): void => {
+  try {
+    rmSync(path, { force: true });
+  } catch {
+    return;
+  }
 };
 
 const TRY_ANEW = 'Check the disk, then try again.';

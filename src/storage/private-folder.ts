@@ -7,12 +7,22 @@ const FILE_MODE = 0o600;
 
 export type Prepared = { readonly kind: 'ready' } | { readonly kind: 'not writable'; readonly says: string };
 
+/** What the system's codes mean to a person. */
+const REASONS: Readonly<Record<string, string>> = {
+  EEXIST: 'a part of this path is a file, not a folder',
+  ENOTDIR: 'a part of this path is a file, not a folder',
+  EACCES: 'you have no right to write there',
+  EPERM: 'you have no right to write there',
+  EROFS: 'this disk can only be read',
+  ENOSPC: 'the disk is full',
+};
+
 const attempt = (work: () => void): Prepared => {
   try {
     work();
     return { kind: 'ready' };
   } catch (error) {
-    return { kind: 'not writable', says: messageOf(error) };
+    return { kind: 'not writable', says: REASONS[String(propertyOf(error, 'code'))] ?? messageOf(error) };
   }
 };
 

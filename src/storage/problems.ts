@@ -6,7 +6,7 @@ const problem = (what: string, why: string, whatToDo: string): Problem => ({ wha
 export const notWritable = (path: string, says: string): Problem =>
   problem(
     `${path} cannot be written.`,
-    `The system says: ${says}.`,
+    `Writing there failed: ${says}.`,
     'Choose another folder, or give yourself the right to write there.',
   );
 

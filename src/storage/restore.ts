@@ -1,9 +1,9 @@
 import type { Problem } from '#contract/problem.ts';
 import type { Instant } from '#domain/identity.ts';
-import { existsSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, renameSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { LogKind } from './about.ts';
-import { copyDatabase, syncFolder } from './backup.ts';
+import { copyDatabase, discard, syncFolder } from './backup.ts';
 import { messageOf } from './engine.ts';
 import { preparePrivateFolder } from './private-folder.ts';
 import { locked, notWritable, otherKind } from './problems.ts';
@@ -42,7 +42,7 @@ export const restoreFrom = async ({ backup, target, about, now }: Restoring): Pr
   } catch (error) {
     return { kind: 'refused', problem: notWritable(target, messageOf(error)) };
   } finally {
-    rmSync(unfinished, { force: true });
+    discard(unfinished);
   }
 };
 
