@@ -1,0 +1,114 @@
+import type { RecordLine, RecordWindow } from '#contract/windows/record-window.ts';
+import type { HouseWindow } from '#contract/windows/house-window.ts';
+import { Dialog } from '../../parts/parts.ts';
+import { LiftingForm } from './lifting-form.tsx';
+import { MeasurementForm } from './measurement-form.tsx';
+import { MissionForm } from './mission-form.tsx';
+import { PersonForm } from './person-form.tsx';
+import { ReceiptForm } from './receipt-form.tsx';
+import { RestrictionForm } from './restriction-form.tsx';
+import { TakeBackForm } from './take-back-form.tsx';
+import { TestForm } from './test-form.tsx';
+
+export const RECORDABLE = [
+  'test',
+  'body mass',
+  'stature',
+  'heaviest bar',
+  'restriction',
+  'receipt',
+  'mission dates',
+] as const;
+export type Recordable = (typeof RECORDABLE)[number];
+
+export type Doing =
+  | { readonly kind: 'record'; readonly what: Recordable }
+  | { readonly kind: 'correct'; readonly line: RecordLine }
+  | { readonly kind: 'take back'; readonly line: RecordLine }
+  | { readonly kind: 'lift'; readonly restriction: RecordWindow['restrictions'][number] };
+
+interface RecordDialogProps {
+  readonly doing: Doing;
+  readonly record: RecordWindow;
+  readonly house: HouseWindow;
+  readonly onDone: () => void;
+}
+
+export function RecordDialog({ doing, record, house, onDone }: RecordDialogProps) {
+  return (
+    <Dialog title={`${titleOf(doing)}: ${record.person.name}`} isOpen onClose={onDone} place="side">
+      <FormFor doing={doing} record={record} house={house} onDone={onDone} />
+    </Dialog>
+  );
+}
+
+const titleOf = (doing: Doing): string => {
+  switch (doing.kind) {
+    case 'record':
+      return `Record ${doing.what}`;
+    case 'correct':
+      return `Correct ${doing.line.kind}`;
+    case 'take back':
+      return `Take back ${doing.line.kind}`;
+    case 'lift':
+      return 'Record that a restriction is lifted';
+  }
+};
+
+function FormFor({ doing, record, house, onDone }: RecordDialogProps) {
+  const shared = { person: record.person.id, house, onDone };
+  switch (doing.kind) {
+    case 'take back':
+      return <TakeBackForm line={doing.line} onDone={onDone} />;
+    case 'lift':
+      return <LiftingForm {...shared} {...doing.restriction} restriction={doing.restriction.fact} correcting={null} />;
+    case 'correct':
+      return <CorrectionForm {...shared} record={record} line={doing.line} />;
+    case 'record':
+      return <NewForm {...shared} record={record} what={doing.what} />;
+  }
+}
+
+interface FormChoiceProps extends Omit<RecordDialogProps, 'doing'> {
+  readonly person: RecordWindow['person']['id'];
+}
+
+function NewForm({ what, record, ...shared }: FormChoiceProps & { readonly what: Recordable }) {
+  switch (what) {
+    case 'test':
+      return <TestForm {...shared} correcting={null} />;
+    case 'restriction':
+      return <RestrictionForm {...shared} correcting={null} />;
+    case 'receipt':
+      return <ReceiptForm {...shared} record={record} correcting={null} />;
+    case 'mission dates':
+      return <MissionForm {...shared} record={record} correcting={null} />;
+    case 'body mass':
+    case 'stature':
+    case 'heaviest bar':
+      return <MeasurementForm {...shared} what={what} correcting={null} />;
+  }
+}
+
+/** Kinds of facts that are corrected in a form of their own. */
+export const isCorrectable = ({ fact }: RecordLine): boolean =>
+  ['lifted', 'restricted', 'received', 'measured', 'carried', 'introduced'].includes(fact.kind);
+
+function CorrectionForm({ line: { fact }, record, ...shared }: FormChoiceProps & { readonly line: RecordLine }) {
+  switch (fact.kind) {
+    case 'lifted':
+      return <TestForm {...shared} correcting={fact} />;
+    case 'restricted':
+      return <RestrictionForm {...shared} correcting={fact} />;
+    case 'received':
+      return <ReceiptForm {...shared} record={record} correcting={fact} />;
+    case 'measured':
+      return <MeasurementForm {...shared} what={fact.what} correcting={fact} />;
+    case 'carried':
+      return <MeasurementForm {...shared} what="heaviest bar" correcting={fact} />;
+    case 'introduced':
+      return <PersonForm {...shared} correcting={fact} />;
+    default:
+      return <p>This entry is corrected where it was made.</p>;
+  }
+}
