@@ -36,6 +36,8 @@ export interface TrackState {
   signed: number | null;
   /** How much of the lift's rule increments this track has taken. */
   ruleTotal: number;
+  /** Steps of both ramps, together, under the load in use; null where it stands on no ramp. */
+  rampSteps: number | null;
   /** Has a work load been completed with both ramps at their top? */
   atTop: boolean;
   /** The load that a back-off left: nothing on a ramp goes over it until a raise is signed. */
@@ -85,6 +87,7 @@ export const trackState = (progress: Progress, track: TrackId, exercise: Exercis
     inUse: null,
     signed: null,
     ruleTotal: liftState(progress, exercise).ruleTotal,
+    rampSteps: null,
     atTop: false,
     backedOff: null,
     last: null,

@@ -26,7 +26,7 @@ export const raiseOf = (
   const [was, is] = [most.from === null ? null : worth(most.from), worth(most.to)];
   const atTheBar = was && is && was.bar > 0 ? is.bar / was.bar - 1 : null;
   const cause = most.from === null ? 'first load' : target.basis === 'fixed' ? 'by hand' : target.cause;
-  const cautions = cautionsOf(context, at, target, is?.fraction ?? null, atTheBar, cause);
+  const reason = needsReason(context, target, most, atTheBar, cause);
   return {
     track: at.item.track,
     exercise: at.exercise.id,
@@ -41,12 +41,24 @@ export const raiseOf = (
     shareStep: target.basis === 'fraction' ? target.ramp.shareStep : null,
     cause,
     because: target.basis === 'fixed' ? [] : target.because,
-    cautions,
-    needsReason:
-      cause !== 'ramp step' && cause !== 'first load' && (atTheBar ?? 0) > context.known.house.policies.raiseAtMost,
+    cautions: cautionsOf(context, at, target, is?.fraction ?? null, reason),
+    needsReason: reason,
     proposal: target.basis === 'fixed' ? null : target.proposal,
   };
 };
+
+/** More at the bar than the policy lets one signature cover; a single step of the machine cannot be made smaller. */
+const needsReason = (
+  context: PlanContext,
+  target: Target,
+  { from, to }: { readonly from: number | null; readonly to: number },
+  atTheBar: number | null,
+  cause: Raise['cause'],
+): boolean =>
+  cause !== 'ramp step' &&
+  from !== null &&
+  to - from > target.steps.perStep &&
+  (atTheBar ?? 0) > context.known.house.policies.raiseAtMost;
 
 /** Bar-equivalent and fraction of capacity of a load in increments. */
 const worthOf = (context: PlanContext, at: ItemAt, target: Target) => {
@@ -64,8 +76,7 @@ const cautionsOf = (
   at: ItemAt,
   target: Target,
   is: number | null,
-  atTheBar: number | null,
-  cause: Raise['cause'],
+  reason: boolean,
 ): readonly string[] => {
   const over = is === null ? 0 : is / allowedFraction(at, target);
   const most = context.known.house.policies.raiseAtMost;
@@ -75,8 +86,6 @@ const cautionsOf = (
           `By the segment model this is ${Math.round(over * 100)} % of the maximum for ${at.item.sets[0]?.repetitions ?? 1} repetitions.`,
         ]
       : []),
-    ...(cause !== 'ramp step' && atTheBar !== null && atTheBar > most
-      ? [`More than ${Math.round(most * 100)} % at the bar in one step: type the reason.`]
-      : []),
+    ...(reason ? [`More than ${Math.round(most * 100)} % at the bar in one step: type the reason.`] : []),
   ];
 };

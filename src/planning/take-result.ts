@@ -176,6 +176,7 @@ const takeSignedLoads = (progress: Progress, item: CardItem, document: IssuedCar
     }
     track.signed = Math.max(track.signed ?? 0, set.load.increments);
     track.inUse = set.load.increments;
+    track.rampSteps = item.ramp ? item.ramp.effortStep + item.ramp.shareStep : null;
     if (track.next !== null && up) track.next = set.load.increments;
   }
 };

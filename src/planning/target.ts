@@ -134,7 +134,12 @@ const fractionTarget = (context: PlanContext, progress: Progress, at: ItemAt, fr
       basis: 'fraction',
       kilograms: context.rows.at(row, FLIGHT_SET_PLACES.target),
       ramp: step.ramp,
-      cause: step.raised ? 'ramp step' : frozen.cause.kind === 'first load' ? 'back from less' : frozen.cause.kind,
+      cause:
+        step.raised || isFollowingRamp(progress, at, step.ramp)
+          ? 'ramp step'
+          : frozen.cause.kind === 'first load'
+            ? 'back from less'
+            : frozen.cause.kind,
       because: step.because,
       proposal: step.proposal,
       steps,
@@ -181,6 +186,13 @@ const stepOn = (context: PlanContext, lift: LiftState, at: ItemAt) => {
   };
   return { ramp, raised, because: raised ? [...lift.earnedBy] : [], proposal: raised ? id : null };
 };
+
+/** The lift's ramps were signed higher than the load in use of this track stands on. */
+const isFollowingRamp = (progress: Progress, at: ItemAt, ramp: Ramp): boolean =>
+  sidesOf(at.exercise).some((side) => {
+    const { rampSteps } = trackState(progress, at.item.track, at.exercise.id, side);
+    return rampSteps !== null && ramp.effortStep + ramp.shareStep > rampSteps;
+  });
 
 /** Nothing holds a raise of this lift back: no hold, no unread note, no decline of this very proposal. */
 const mayRaise = (context: PlanContext, lift: LiftState, at: ItemAt, id: ProposalId): boolean =>
