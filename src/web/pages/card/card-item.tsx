@@ -1,0 +1,68 @@
+import type { CardItem, CardSet } from '#domain/card.ts';
+import { showIncrements } from '../../parts/loads.ts';
+import { otherSentences, prescription } from './prescription.ts';
+import styles from './card.module.css';
+
+const settingsText = ({ settings }: CardItem): string =>
+  settings.map(({ field, value, side }) => `${field}${side ? ` ${side}` : ''} ${value}`).join(' · ');
+
+const marksOf = (set: CardSet): string =>
+  [set.kind === 'warm-up' ? ' w' : '', set.side === null ? '' : set.side === 'left' ? ' L' : ' R'].join('');
+
+const SetBox = ({ set, item }: { readonly set: CardSet; readonly item: CardItem }) => (
+  <li className={set.kind === 'warm-up' ? styles['warmup'] : styles['work']}>
+    <p className={styles['load']}>
+      {set.load.kind === 'start at' ? <span className={styles['start']}>start </span> : null}
+      <strong>
+        {showIncrements(set.load.increments, item.increment)}
+        {marksOf(set)}
+      </strong>
+      <span className={styles['times']}> × {set.repetitions}</span>
+    </p>
+    {set.kind === 'warm-up' ? null : (
+      <div className={styles['boxes']} aria-hidden="true">
+        <span>done</span>
+        <span>RPE</span>
+      </div>
+    )}
+  </li>
+);
+
+const bandOf = (item: CardItem): string | null => {
+  const load = item.sets.find((set) => set.load.kind === 'start at')?.load;
+  return load?.kind === 'start at'
+    ? `Start there, then change the load so that each set feels ${load.rpe[0]} to ${load.rpe[1]}.`
+    : null;
+};
+
+/** One exercise: what to do at the left, where to write at the right. */
+export const CardItemBlock = ({ item }: { readonly item: CardItem }) => {
+  const band = bandOf(item);
+  return (
+    <li className={styles['item']}>
+      <span className={styles['place']}>{item.place}</span>
+      <div className={styles['what']}>
+        <h3>{item.exerciseName}</h3>
+        <p className={styles['last']}>{item.last ? `Last, ${item.last}` : 'First time on this card'}</p>
+        <p>
+          {prescription(item)} {band}
+        </p>
+        {item.cues.length > 0 ? <p>{item.cues.join('; ')}.</p> : null}
+        {item.settings.length > 0 ? <p className="soft">{settingsText(item)}</p> : null}
+        {otherSentences(item).map((says) => (
+          <p key={says}>{says}</p>
+        ))}
+        {item.rule ? <p className={styles['rule']}>Rule: {item.rule.says}.</p> : null}
+      </div>
+      <div className={styles['write']}>
+        <ul className={styles['sets']}>
+          {item.sets.map((set, place) => (
+            // Sets have no names of their own; their place in the item is what tells them apart.
+            <SetBox key={`set ${place}`} set={set} item={item} />
+          ))}
+        </ul>
+        <p className={styles['noteline']}>note</p>
+      </div>
+    </li>
+  );
+};

@@ -1,0 +1,101 @@
+import { totalMinutes, type Card } from '#domain/card.ts';
+import { longDate } from '../../parts/dates.ts';
+import { join } from '../../parts/join.ts';
+import { CardItemBlock } from './card-item.tsx';
+import { MinutesStrip } from './minutes-strip.tsx';
+import { StopBox } from './stop-box.tsx';
+import styles from './card.module.css';
+
+export interface CardSheetProps {
+  readonly card: Card;
+  readonly personName: string;
+  readonly missionName: string;
+  /** What stands across the card where it cannot be trained from. */
+  readonly band: string | null;
+  /** Who issued it, until when it holds, its code. */
+  readonly foot: string;
+}
+
+const unitsOf = ({ items }: Card): string => [...new Set(items.map(({ unit }) => unit))].join(' and ');
+const machinesOf = ({ items }: Card): string => [...new Set(items.map(({ machineName }) => machineName))].join(', ');
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const Head = ({ card, personName, missionName }: Pick<CardSheetProps, 'card' | 'personName' | 'missionName'>) => (
+  <header className={styles['head']}>
+    <div>
+      <h2 className={styles['name']}>{personName}</h2>
+      <p className={styles['title']}>
+        {card.title}{' '}
+        <span className="soft">
+          · {card.phase}, week {card.week}
+          {card.deload ? ', deload' : ''}
+        </span>
+      </p>
+    </div>
+    <div className={styles['when']}>
+      <p className={styles['missionday']}>{capital(card.missionDay)}</p>
+      <p>{longDate(card.day)}</p>
+      <p>
+        {machinesOf(card)}
+        {missionName ? `, ${missionName}` : ''}
+      </p>
+    </div>
+  </header>
+);
+
+const Left = ({ card }: { readonly card: Card }) => (
+  <div className={styles['fallbacks']}>
+    {card.leftOut.map(({ item, exerciseName, says }) => (
+      <p key={item}>
+        <strong>{exerciseName}:</strong> {says}
+      </p>
+    ))}
+    {card.shortOfTime.length > 0 ? (
+      <p>
+        <strong>Short of time:</strong> leave out {card.shortOfTime.join(', then ')}.
+      </p>
+    ) : null}
+    {card.machineDown ? (
+      <p>
+        <strong>Machine down:</strong> {card.machineDown}
+      </p>
+    ) : null}
+  </div>
+);
+
+const LINES = ['Whole session RPE', 'Shoulders 0–10', 'Back 0–10', 'Minutes in all'];
+
+/** One session on one page, to be read at arm's length by somebody who floats, and written on with a pencil. */
+export const CardSheet = ({ card, personName, missionName, band, foot }: CardSheetProps) => (
+  <article
+    className={join(styles['card'], band !== null && styles['unsigned'])}
+    aria-label={`${card.title}, ${card.missionDay}`}
+  >
+    {band === null ? null : <p className={styles['band']}>{band}</p>}
+    <Head card={card} personName={personName} missionName={missionName} />
+    <MinutesStrip card={card} />
+    <p className={styles['how']}>
+      <span>
+        {Math.round(totalMinutes(card))} of {card.blockMinutes} minutes.
+      </span>{' '}
+      Loads in <strong>{unitsOf(card)}</strong> as the machine shows them; <strong>w</strong> marks a warm-up set. Write
+      repetitions done and effort (RPE) in the boxes.
+    </p>
+    <ol className={styles['items']}>
+      {card.items.map((item) => (
+        <CardItemBlock key={item.item} item={item} />
+      ))}
+    </ol>
+    <Left card={card} />
+    <StopBox breathing={card.breathing} />
+    <div className={styles['lines']}>
+      {LINES.map((label) => (
+        <p key={label}>{label}</p>
+      ))}
+    </div>
+    <footer className={styles['foot']}>
+      <span>{foot}</span>
+      <span>Advice for supervised training; the physician’s word comes first.</span>
+    </footer>
+  </article>
+);

@@ -1,0 +1,58 @@
+import { expect, test } from 'vitest';
+import type { CardItem, CardSet } from '#domain/card.ts';
+import { idOf } from '#domain/identity.ts';
+import { otherSentences, prescription } from './prescription.ts';
+
+const set = (repetitions: number, rest: number, side: CardSet['side'] = null): CardSet => ({
+  kind: 'work',
+  load: { kind: 'set', increments: 270 },
+  repetitions,
+  side,
+  rest,
+});
+
+const item = (sets: readonly CardSet[], says: readonly string[] = []): CardItem => ({
+  item: idOf('item'),
+  track: idOf('track'),
+  leading: true,
+  place: 1,
+  exercise: idOf('back squat'),
+  exerciseName: 'Back squat',
+  carriedAtShoulders: true,
+  machine: idOf('machine'),
+  machineName: 'Resistive machine',
+  unit: 'lb',
+  increment: '1',
+  priority: 1,
+  basis: 'from last',
+  settings: [],
+  last: null,
+  cues: [],
+  sets,
+  reserve: null,
+  shouldFeel: [6, 7],
+  ramp: null,
+  rule: null,
+  limits: [],
+  raise: null,
+  row: null,
+  says,
+});
+
+test('work sets that are alike are counted, warm-ups are not', () => {
+  const sets = [{ ...set(6, 90), kind: 'warm-up' as const }, set(6, 150), set(6, 150), set(6, 150), set(6, 150)];
+  expect(prescription(item(sets))).toBe('4 × 6, rest 2:30. Should feel 6 to 7.');
+});
+
+test('sets of both sides in turn are told by side', () => {
+  const sets = [set(8, 0, 'left'), set(8, 65, 'right'), set(8, 0, 'left'), set(8, 65, 'right')];
+  expect(prescription(item(sets))).toBe('2 × 8 each side, rest 1:05. Should feel 6 to 7.');
+});
+
+test('sets that differ stand one by one', () => {
+  expect(prescription(item([set(8, 60), set(6, 60)]))).toBe('8, 6, rest 1:00. Should feel 6 to 7.');
+});
+
+test('what the prescription says already is not said twice', () => {
+  expect(otherSentences(item([], ['should feel 6', 'limited by the physician']))).toEqual(['limited by the physician']);
+});

@@ -1,0 +1,150 @@
+import { useState, type ReactNode } from 'react';
+import { Link, useLocation } from 'wouter';
+import type { DeskLine } from '#contract/windows/desk-window.ts';
+import type { Day } from '#units/day.ts';
+import { Button } from '../../parts/button.tsx';
+import { Problems } from '../../parts/problems.tsx';
+import { useRecording } from '../../windows.ts';
+import { ProposalDialog } from './proposal-dialog.tsx';
+import { ReceiptDialog } from './receipt-dialog.tsx';
+import styles from './desk.module.css';
+
+type Line<Kind extends DeskLine['kind']> = Extract<DeskLine, { readonly kind: Kind }>;
+
+/** Name, sentence, and the verbs at its end. */
+const Row = ({
+  line,
+  mark,
+  verbs,
+  children,
+}: {
+  readonly line: DeskLine;
+  readonly mark?: string;
+  readonly verbs: ReactNode;
+  readonly children?: ReactNode;
+}) => (
+  <li className={styles['line']}>
+    <Link className={styles['who']} href={`/people/${line.person}`}>
+      {line.name}
+    </Link>
+    <div className={styles['says']}>
+      {mark ? <strong className={styles['mark']}>▲ {mark}: </strong> : null}
+      {line.says}
+      {children}
+    </div>
+    <div className={styles['verbs']}>{verbs}</div>
+  </li>
+);
+
+const Recalled = ({ line, today }: { readonly line: Line<'recalled'>; readonly today: Day }) => {
+  const [shown, setShown] = useState<'read-up line' | 'receipt' | null>(null);
+  return (
+    <Row
+      line={line}
+      mark="Recalled, not yet received"
+      verbs={
+        <>
+          <Button onPress={() => setShown(shown === 'read-up line' ? null : 'read-up line')}>Read-up line</Button>
+          <Button kind="main" onPress={() => setShown('receipt')}>
+            Record receipt
+          </Button>
+        </>
+      }
+    >
+      {shown === 'read-up line' ? <blockquote className={styles['aloud']}>{line.readUp}</blockquote> : null}
+      {shown === 'receipt' ? <ReceiptDialog line={line} today={today} onClose={() => setShown(null)} /> : null}
+    </Row>
+  );
+};
+
+const UnreadNote = ({ line }: { readonly line: Line<'unread note'> }) => {
+  const { record, isSending, problems } = useRecording();
+  const [asked, setAsked] = useState(false);
+  const [, go] = useLocation();
+  const open = (): void => {
+    setAsked(true);
+    record([{ body: { kind: 'read', person: line.person, note: line.note } }], () =>
+      go(line.card ? `/cards/${line.card}` : `/people/${line.person}/record`),
+    );
+  };
+  return (
+    <Row
+      line={line}
+      verbs={
+        <Button
+          kind="main"
+          onPress={open}
+          isDisabled={isSending}
+          label={`Open the note of ${line.name}; it counts as read`}
+        >
+          Open
+        </Button>
+      }
+    >
+      {' '}
+      <q>{line.text}</q>
+      {asked ? <Problems problems={problems} /> : null}
+    </Row>
+  );
+};
+
+const Proposed = ({ line }: { readonly line: Line<'proposal'> }) => {
+  const [answer, setAnswer] = useState<'sign' | 'decline' | null>(null);
+  return (
+    <Row
+      line={line}
+      verbs={
+        <>
+          <Button onPress={() => setAnswer('decline')}>Decline</Button>
+          {line.canSign ? (
+            <Button kind="main" onPress={() => setAnswer('sign')}>
+              Sign
+            </Button>
+          ) : (
+            <Link href={`/people/${line.person}`}>Look</Link>
+          )}
+        </>
+      }
+    >
+      {line.behind.length > 0 ? (
+        <details className={styles['behind']}>
+          <summary>behind it</summary>
+          <ul>
+            {line.behind.map((says) => (
+              <li key={says}>{says}</li>
+            ))}
+          </ul>
+        </details>
+      ) : null}
+      {answer ? <ProposalDialog line={line} answer={answer} onClose={() => setAnswer(null)} /> : null}
+    </Row>
+  );
+};
+
+export const DeskLineRow = ({ line, today }: { readonly line: DeskLine; readonly today: Day }) => {
+  switch (line.kind) {
+    case 'recalled':
+      return <Recalled line={line} today={today} />;
+    case 'restriction unconfirmed':
+      return (
+        <Row
+          line={line}
+          mark="Not confirmed"
+          verbs={<Link href={`/people/${line.person}/record`}>Open the record</Link>}
+        />
+      );
+    case 'unread note':
+      return <UnreadNote line={line} />;
+    case 'proposal':
+      return <Proposed line={line} />;
+    case 'cards to issue':
+      return <Row line={line} verbs={<Link href={`/people/${line.person}`}>Open the sheet</Link>} />;
+    case 'cannot be issued':
+      return (
+        <Row line={line} verbs={<Link href={`/people/${line.person}/record`}>Open the record</Link>}>
+          {' '}
+          <span className="soft">{line.whatToDo}</span>
+        </Row>
+      );
+  }
+};

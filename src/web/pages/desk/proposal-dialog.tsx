@@ -1,0 +1,54 @@
+import { useState } from 'react';
+import { ROUTES } from '#contract/routes.ts';
+import type { DeskLine } from '#contract/windows/desk-window.ts';
+import { Button } from '../../parts/button.tsx';
+import { Actions, Dialog } from '../../parts/dialog.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Problems } from '../../parts/problems.tsx';
+import { RaiseTable } from '../../parts/raise-table.tsx';
+import { useSigner } from '../../signer.tsx';
+import { useHouse, useWrite } from '../../windows.ts';
+
+export interface ProposalDialogProps {
+  readonly line: Extract<DeskLine, { readonly kind: 'proposal' }>;
+  readonly answer: 'sign' | 'decline';
+  readonly onClose: () => void;
+}
+
+/** A named person's yes or no to what the program proposes. */
+export const ProposalDialog = ({ line, answer, onClose }: ProposalDialogProps) => {
+  const [reason, setReason] = useState('');
+  const { signer } = useSigner();
+  const basis = useHouse().data?.upTo;
+  const { send, isSending, problems } = useWrite();
+  const needsReason = answer === 'decline' || line.raises.some((raise) => raise.needsReason);
+  const isReady = signer !== null && basis !== undefined && (!needsReason || reason.trim() !== '');
+  const confirm = (): void => {
+    if (!signer || basis === undefined) return;
+    const request = { signer: signer.id, person: line.person, answer, reason: reason.trim(), basis };
+    send(ROUTES.proposal(line.proposal), request, onClose);
+  };
+  return (
+    <Dialog title={`${line.name}: ${answer === 'sign' ? 'sign' : 'decline'}`} isOpen onClose={onClose}>
+      <p>{line.says}</p>
+      {line.raises.length > 0 ? <RaiseTable raises={line.raises} /> : null}
+      <Field
+        label={needsReason ? 'Reason' : 'Reason, if there is one to keep'}
+        name="reason"
+        value={reason}
+        onChange={setReason}
+        problems={problems}
+        isRequired={needsReason}
+        autoFocus={answer === 'decline'}
+      />
+      <Problems problems={problems} shownElsewhere={['reason']} />
+      <Actions>
+        <Button kind="main" onPress={confirm} isDisabled={isSending || !isReady} autoFocus={answer === 'sign'}>
+          {answer === 'sign' ? `Sign as ${signer?.name ?? '…'}` : 'Decline'}
+        </Button>
+        <Button onPress={onClose}>Leave it open</Button>
+        {signer ? null : <span className="soft">Choose who is signing at the top of the page.</span>}
+      </Actions>
+    </Dialog>
+  );
+};

@@ -1,0 +1,61 @@
+import { useState } from 'react';
+import { ROUTES } from '#contract/routes.ts';
+import type { SheetCell, SheetColumn, SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
+import { Button } from '../../parts/button.tsx';
+import { longDate } from '../../parts/dates.ts';
+import { Actions, Dialog } from '../../parts/dialog.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Problems } from '../../parts/problems.tsx';
+import { useSigner } from '../../signer.tsx';
+import { useWrite } from '../../windows.ts';
+
+export interface AdjustDialogProps {
+  readonly sheet: SheetWindow;
+  readonly column: SheetColumn;
+  readonly exercise: SheetRow;
+  readonly cell: SheetCell;
+  readonly change: 'hold' | 'back off';
+  readonly onClose: () => void;
+}
+
+const SAYS = {
+  hold: 'No raise while it stands. The load stays where it is; results are still taken.',
+  'back off': 'Takes 10 % off the machine load, at once. Coming back is a raise and needs a signature.',
+} as const;
+
+/** One person's departure from the programme on one lift, with its reason. */
+export const AdjustDialog = ({ sheet, column, exercise, cell, change, onClose }: AdjustDialogProps) => {
+  const [reason, setReason] = useState('');
+  const { signer } = useSigner();
+  const { send, isSending, problems } = useWrite();
+  const from = column.past ? sheet.today : column.day;
+  const confirm = (): void => {
+    if (!signer) return;
+    const request = { signer: signer.id, change, track: cell.track, from, until: null, reason: reason.trim() };
+    send(ROUTES.adjust(sheet.person.id), request, onClose);
+  };
+  return (
+    <Dialog title={`${exercise.name}: ${change === 'hold' ? 'hold' : 'back off 10 %'}`} isOpen onClose={onClose}>
+      <p>
+        {SAYS[change]} From {longDate(from)}, for {sheet.person.name}.
+      </p>
+      <Field
+        label="Reason"
+        name="reason"
+        value={reason}
+        onChange={setReason}
+        problems={problems}
+        isRequired
+        autoFocus
+      />
+      <Problems problems={problems} shownElsewhere={['reason']} />
+      <Actions>
+        <Button kind="main" onPress={confirm} isDisabled={isSending || !signer || reason.trim() === ''}>
+          {change === 'hold' ? 'Sign the hold' : 'Sign 10 % less'}
+        </Button>
+        <Button onPress={onClose}>Leave it</Button>
+        {signer ? null : <span className="soft">Choose who is signing at the top of the page.</span>}
+      </Actions>
+    </Dialog>
+  );
+};

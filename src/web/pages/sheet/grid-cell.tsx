@@ -1,0 +1,92 @@
+import type { SheetCell, SheetColumn, SheetWindow } from '#contract/windows/sheet-window.ts';
+import { shortDate } from '../../parts/dates.ts';
+import { join } from '../../parts/join.ts';
+import { stateOf } from './column-head.tsx';
+import { todayColumn } from './grid-places.ts';
+import styles from './sheet.module.css';
+
+const groundOf = (column: SheetColumn, cell: SheetCell | null): string | undefined => {
+  if (column.outcome === 'called off') return styles['calledoff'];
+  if (column.outcome === 'not heard') return styles['notheard'];
+  if (column.outcome === 'missed') return styles['missed'];
+  if (column.state === 'expected') return styles['expected'];
+  if (cell && column.state === 'planned' && column.gaps.length === 0) return styles['canissue'];
+  return undefined;
+};
+
+const Hurt = ({ hurt }: { readonly hurt: SheetCell['hurt'] }) =>
+  hurt ? (
+    <span className={styles['hurt']} title={`${hurt.site}, discomfort ${hurt.score} of 10`}>
+      {' '}
+      {hurt.score}
+      {hurt.side ? ` ${hurt.side === 'left' ? 'L' : 'R'}` : ''}
+      <span className="unseen"> of 10, {hurt.site}</span>
+    </span>
+  ) : null;
+
+const Note = ({ note }: { readonly note: SheetCell['note'] }) =>
+  note ? (
+    <span className={join(styles['note'], !note.read && styles['unread'])} title={note.text}>
+      {note.read ? '○' : '●'}
+      <span className="unseen">{note.read ? 'note, read' : 'unread note'}</span>
+    </span>
+  ) : null;
+
+/** What stands in the place of results where there are none. */
+const instead = ({ outcome, calledOff, past }: SheetColumn): string | null => {
+  if (outcome === 'called off') return `called off${calledOff ? `, ${calledOff}` : ''}`;
+  if (past && (outcome === 'not heard' || outcome === 'missed')) return outcome;
+  return null;
+};
+
+const Content = ({ column, cell }: { readonly column: SheetColumn; readonly cell: SheetCell }) => (
+  <>
+    <Note note={cell.note} />
+    <span className={styles['planned']}>
+      {cell.planned}
+      {cell.raise ? (
+        <span className={styles['raised']} title="goes up: signed when issued">
+          {' '}
+          ↑
+        </span>
+      ) : null}
+      {cell.limits.some(({ binds }) => binds) ? (
+        <span className={styles['capped']} title={cell.limits.find(({ binds }) => binds)?.says}>
+          {' '}
+          ⊤
+        </span>
+      ) : null}
+    </span>
+    {cell.done === null ? (
+      <span className={styles['instead']}>{instead(column)}</span>
+    ) : (
+      <span className={join(styles['done'], cell.differs && styles['differs'])}>{cell.done}</span>
+    )}
+    <Hurt hurt={cell.hurt} />
+  </>
+);
+
+export interface GridCellProps {
+  readonly sheet: SheetWindow;
+  readonly column: SheetColumn;
+  readonly index: number;
+  readonly row: number;
+  readonly cell: SheetCell | null;
+  readonly name: string;
+  readonly isCursor: boolean;
+}
+
+/** Planned over done. */
+export const GridCell = ({ sheet, column, index, row, cell, name, isCursor }: GridCellProps) => (
+  <td
+    role="gridcell"
+    data-place={`${row}:${index}`}
+    tabIndex={isCursor ? 0 : -1}
+    className={join(styles['cell'], groundOf(column, cell), index === todayColumn(sheet) && styles['today'])}
+  >
+    <span className="unseen">
+      {name}, {shortDate(column.day)}, {stateOf(column)}:{' '}
+    </span>
+    {cell ? <Content column={column} cell={cell} /> : <span className="faint">–</span>}
+  </td>
+);

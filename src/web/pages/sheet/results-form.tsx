@@ -1,0 +1,122 @@
+import { useState } from 'react';
+import type { Problem } from '#contract/problem.ts';
+import type { SheetColumn, SheetWindow } from '#contract/windows/sheet-window.ts';
+import type { Fact } from '#domain/fact.ts';
+import { Button } from '../../parts/button.tsx';
+import { Actions } from '../../parts/dialog.tsx';
+import { Choice, Field, Fields } from '../../parts/field.tsx';
+import { Problems } from '../../parts/problems.tsx';
+import { useRecording, useRecordOf, type Entry } from '../../windows.ts';
+import { HurtFields } from './hurt-fields.tsx';
+import { doneAsPlanned, plannedSets, startOfDraft } from './planned-sets.ts';
+import { readResults, type ResultsDraft } from './results-draft.ts';
+import { SetFields } from './set-fields.tsx';
+import { itemsOf } from './grid-places.ts';
+
+export interface ResultsFormProps {
+  readonly sheet: SheetWindow;
+  readonly column: SheetColumn;
+  readonly item: string | null;
+  readonly onDone: () => void;
+  readonly onLeave: () => void;
+}
+
+/** The result that stands for this card, if there is one: it is corrected, not doubled. */
+const useStanding = ({ sheet, column }: Pick<ResultsFormProps, 'sheet' | 'column'>): Fact<'trained'> | null => {
+  const hasResult = column.outcome === 'done' || column.outcome === 'part done';
+  const lines = useRecordOf(sheet.person.id, hasResult).data?.lines ?? [];
+  for (const { fact, standing } of lines)
+    if (fact.kind === 'trained' && fact.card === column.card && standing === 'stands') return fact;
+  return null;
+};
+
+interface Typing {
+  readonly draft: ResultsDraft;
+  readonly change: (change: Partial<ResultsDraft>) => void;
+  readonly items: readonly { readonly value: string; readonly label: string }[];
+  readonly problems: readonly Problem[];
+}
+
+const Session = ({ draft, change, items, problems }: Typing) => (
+  <>
+    <HurtFields hurts={draft.hurts} items={items} problems={problems} onChange={(hurts) => change({ hurts })} />
+    <Field label="Note, verbatim" value={draft.note} onChange={(note) => change({ note })} isLong />
+    {draft.note === '' ? null : (
+      <Choice
+        label="The note is about"
+        value={draft.noteOn}
+        onChange={(noteOn) => change({ noteOn })}
+        options={items}
+        nothing="the whole session"
+      />
+    )}
+    <Fields>
+      <Field
+        label="Whole-session RPE"
+        name="sessionRpe"
+        value={draft.sessionRpe}
+        onChange={(sessionRpe) => change({ sessionRpe })}
+        problems={problems}
+        inputMode="decimal"
+        isNarrow
+      />
+      <Field
+        label="Minutes in all"
+        name="minutes"
+        value={draft.minutes}
+        onChange={(minutes) => change({ minutes })}
+        problems={problems}
+        inputMode="numeric"
+        isNarrow
+      />
+    </Fields>
+  </>
+);
+
+/** Results of one card: set by set, where it hurt, what was written beside it. */
+export const ResultsForm = ({ sheet, column, item, onDone, onLeave }: ResultsFormProps) => {
+  const [draft, setDraft] = useState(() => startOfDraft(sheet, column, item));
+  const [reason, setReason] = useState('');
+  const [wrong, setWrong] = useState<readonly Problem[]>([]);
+  const { record, isSending, problems } = useRecording();
+  const standing = useStanding({ sheet, column });
+  const sets = plannedSets(sheet, column);
+  const items = itemsOf(sheet, column).map(({ name, cell }) => ({ value: cell.item as string, label: name }));
+  const change = (changed: Partial<ResultsDraft>): void => setDraft({ ...draft, ...changed });
+  const { card } = column;
+  const confirm = (): void => {
+    if (!card) return;
+    const reading = readResults({ person: sheet.person.id, day: column.day, card, sets }, draft);
+    setWrong(reading.kind === 'problems' ? reading.problems : []);
+    if (reading.kind === 'problems') return;
+    const { trained, beside } = reading;
+    const result: readonly Entry[] = trained
+      ? [standing ? { body: trained, supersedes: standing.id, reason: reason.trim() } : { body: trained }]
+      : [];
+    record([...result, ...beside.map((body) => ({ body }))], onDone);
+  };
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        confirm();
+      }}
+    >
+      <Actions>
+        <Button onPress={() => setDraft(doneAsPlanned(draft, sets))}>All sets as planned</Button>
+      </Actions>
+      <SetFields sets={sets} draft={draft} onChange={setDraft} problems={wrong} item={item} />
+      <Session draft={draft} change={change} items={items} problems={wrong} />
+      {standing ? (
+        <Field label="Why the earlier result is corrected" value={reason} onChange={setReason} isRequired />
+      ) : null}
+      <Problems problems={wrong.length > 0 ? wrong : problems} shownElsewhere={['sessionRpe', 'minutes']} />
+      <Actions>
+        <Button kind="main" type="submit" isDisabled={isSending || (standing !== null && reason.trim() === '')}>
+          Record results
+        </Button>
+        <Button onPress={onLeave}>Leave it</Button>
+      </Actions>
+    </form>
+  );
+};

@@ -1,0 +1,147 @@
+import { Fragment, useEffect, useRef, type KeyboardEvent } from 'react';
+import type { SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
+import { ColumnHead } from './column-head.tsx';
+import { GridCell } from './grid-cell.tsx';
+import { placeAfter, rowsOf, todayColumn, type Place } from './grid-places.ts';
+import { StripRows } from './strip-rows.tsx';
+import styles from './sheet.module.css';
+
+export interface SheetGridProps {
+  readonly sheet: SheetWindow;
+  readonly place: Place;
+  readonly onMove: (place: Place) => void;
+  readonly onOpen: () => void;
+}
+
+const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow }) => (
+  <td className={styles['margin']}>
+    {[lastHere, estimate].filter((says) => says !== null).join(' · ') || <span className="faint">–</span>}
+    {rule ? <div className="soft">{rule}</div> : null}
+  </td>
+);
+
+const ExerciseRow = ({
+  sheet,
+  row,
+  at,
+  place,
+}: Pick<SheetGridProps, 'sheet' | 'place'> & {
+  readonly row: SheetRow;
+  readonly at: number;
+}) => (
+  <tr>
+    <th scope="row" className={styles['exercise']}>
+      {row.name}
+    </th>
+    {sheet.columns.map((column, index) => (
+      <GridCell
+        key={column.day}
+        sheet={sheet}
+        column={column}
+        index={index}
+        row={at}
+        cell={row.cells[index] ?? null}
+        name={row.name}
+        isCursor={place.row === at && place.column === index}
+      />
+    ))}
+    <Margin row={row} />
+  </tr>
+);
+
+const Groups = ({ sheet, place }: Pick<SheetGridProps, 'sheet' | 'place'>) => {
+  const rows = rowsOf(sheet);
+  return sheet.groups.map(({ label, rows: inGroup }) => (
+    <Fragment key={label}>
+      <tr className={styles['group']}>
+        <th scope="rowgroup" colSpan={sheet.columns.length + 2}>
+          {label}
+        </th>
+      </tr>
+      {inGroup.map((row) => (
+        <ExerciseRow key={row.exercise} sheet={sheet} row={row} at={rows.indexOf(row) + 1} place={place} />
+      ))}
+    </Fragment>
+  ));
+};
+
+const cellAt = (grid: HTMLElement | null, { row, column }: Place): HTMLElement | null =>
+  grid?.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`) ?? null;
+
+const placeOf = (target: EventTarget): Place | null => {
+  const cell = target instanceof Element ? target.closest('[data-place]') : null;
+  const [row, column] = (cell?.getAttribute('data-place') ?? '').split(':').map(Number);
+  return row === undefined || column === undefined || Number.isNaN(row) ? null : { row, column };
+};
+
+/** Opens at today: four weeks back would fill a narrow screen. */
+const useTodayInView = (sheet: SheetWindow) => {
+  const grid = useRef<HTMLTableElement>(null);
+  const today = todayColumn(sheet);
+  useEffect(() => {
+    const frame = grid.current?.parentElement;
+    const head = cellAt(grid.current, { row: 0, column: today });
+    if (frame && head && frame.scrollWidth > frame.clientWidth)
+      frame.scrollLeft = head.offsetLeft - frame.clientWidth * 0.55;
+  }, [today]);
+  return grid;
+};
+
+/** One tab stop; arrows move the cursor, Enter or a click opens what stands there. */
+export const SheetGrid = ({ sheet, place, onMove, onOpen }: SheetGridProps) => {
+  const grid = useTodayInView(sheet);
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter') {
+      event.preventDefault();
+      onOpen();
+      return;
+    }
+    const next = event.ctrlKey || event.metaKey || event.altKey ? null : placeAfter(sheet, place, event.key);
+    if (!next) return;
+    event.preventDefault();
+    onMove(next);
+    cellAt(grid.current, next)?.focus();
+  };
+  const take = (target: EventTarget, opens: boolean): void => {
+    const taken = placeOf(target);
+    if (!taken) return;
+    onMove(taken);
+    if (opens) onOpen();
+  };
+  return (
+    <div className={styles['frame']}>
+      <table
+        role="grid"
+        aria-label={`Sheet of ${sheet.person.name}`}
+        className={styles['grid']}
+        ref={grid}
+        onKeyDown={onKeyDown}
+        onFocus={(event) => take(event.target, false)}
+        onClick={(event) => take(event.target, true)}
+      >
+        <thead>
+          <tr>
+            <th className={styles['corner']}>
+              <span className="unseen">exercise</span>
+            </th>
+            {sheet.columns.map((column, index) => (
+              <ColumnHead
+                key={column.day}
+                sheet={sheet}
+                index={index}
+                isCursor={place.row === 0 && place.column === index}
+              />
+            ))}
+            <th scope="col" className={styles['marginhead']}>
+              last here · estimate · signed rule
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          <StripRows sheet={sheet} />
+          <Groups sheet={sheet} place={place} />
+        </tbody>
+      </table>
+    </div>
+  );
+};

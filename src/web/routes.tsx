@@ -1,0 +1,53 @@
+import { lazy, Suspense, type ComponentType } from 'react';
+import { Link, Route, Switch } from 'wouter';
+import { CardPage } from './pages/card/card-page.tsx';
+import { PlannedCardPage } from './pages/card/planned-card-page.tsx';
+import { PrintWeekPage } from './pages/card/print-week-page.tsx';
+import { DeskPage } from './pages/desk/desk-page.tsx';
+import { SheetPage } from './pages/sheet/sheet-page.tsx';
+import { Empty, Page } from './parts/page.tsx';
+
+/** Pages that are fetched when they are first gone to. */
+const later = import.meta.glob<{ readonly default: ComponentType }>('./pages/*/*-page.tsx');
+
+const pageOf = (path: string): ComponentType => {
+  const load = later[path];
+  return load ? lazy(load) : () => <NothingHere />;
+};
+
+const CapacityPage = pageOf('./pages/capacity/capacity-page.tsx');
+const CrossingPage = pageOf('./pages/crossing/crossing-page.tsx');
+const EvidencePage = pageOf('./pages/evidence/evidence-page.tsx');
+const InAndOutPage = pageOf('./pages/in-and-out/in-and-out-page.tsx');
+const ProgrammesPage = pageOf('./pages/programmes/programmes-page.tsx');
+const RecordPage = pageOf('./pages/record/record-page.tsx');
+const SettingsPage = pageOf('./pages/settings/settings-page.tsx');
+
+const NothingHere = () => (
+  <Page title="There is no such page">
+    <Empty>
+      The address may have been mistyped. <Link href="/">Go to the Desk.</Link>
+    </Empty>
+  </Page>
+);
+
+/** Every page has an address. */
+export const Routes = () => (
+  <Suspense fallback={<p className="soft">Reading …</p>}>
+    <Switch>
+      <Route path="/" component={DeskPage} />
+      <Route path="/programmes" component={ProgrammesPage} />
+      <Route path="/evidence" component={EvidencePage} />
+      <Route path="/in-and-out" component={InAndOutPage} />
+      <Route path="/settings" component={SettingsPage} />
+      <Route path="/people/:person" component={SheetPage} />
+      <Route path="/people/:person/capacity" component={CapacityPage} />
+      <Route path="/people/:person/crossing" component={CrossingPage} />
+      <Route path="/people/:person/record" component={RecordPage} />
+      <Route path="/people/:person/cards/:day" component={PlannedCardPage} />
+      <Route path="/people/:person/print/:from" component={PrintWeekPage} />
+      <Route path="/cards/:card" component={CardPage} />
+      <Route component={NothingHere} />
+    </Switch>
+  </Suspense>
+);
