@@ -56,7 +56,7 @@ export const FLIGHT_SET_PLACES = {
 
 /** Rows of a growing sheet of reckonings: one block of numbers, an index for each row. */
 export class Rows {
-  #numbers = new Float64Array(64 * FLIGHT_SET.width);
+  #numbers = new Float64Array(512 * FLIGHT_SET.width);
   #count = 0;
 
   /** Fills a row from its givens, in order of the columns, and answers its index. */

@@ -21,8 +21,16 @@ export const frozenCapacity = (
   machine: Machine,
   on: Day,
 ): { readonly reading: CapacityReading; readonly cause: CapacityCause } | null => {
-  const cause = causes(context, exercise, machine).findLast((each) => each.day <= on);
+  const cause = causesOf(context, exercise, machine).findLast((each) => each.day <= on);
   return cause ? { reading: context.capacity.on(exercise, machine, cause.day), cause } : null;
+};
+
+const causesOf = (context: PlanContext, exercise: Exercise, machine: Machine): readonly CapacityCause[] => {
+  const kept = context.causes.get(exercise.id);
+  if (kept) return kept;
+  const made = causes(context, exercise, machine);
+  context.causes.set(exercise.id, made);
+  return made;
 };
 
 const causes = (context: PlanContext, exercise: Exercise, machine: Machine): readonly CapacityCause[] => {

@@ -12,6 +12,7 @@ import type { ProgrammeVersion } from '#domain/programme.ts';
 import { isWithinScope, type Restriction } from '#domain/restriction.ts';
 import { bodyWeightShare } from '#science/body/work-share.ts';
 import { Rows } from './flight-set.ts';
+import type { CapacityCause } from './frozen-capacity.ts';
 
 /** What stays the same over all days of one derivation, computed once. */
 export interface PlanContext {
@@ -19,6 +20,8 @@ export interface PlanContext {
   readonly capacity: CapacityReader;
   readonly rows: Rows;
   readonly shares: Map<Exercise['id'], { readonly work: number; readonly static: number }>;
+  /** Days on which the capacity of an exercise is read, found once. */
+  readonly causes: Map<Exercise['id'], readonly CapacityCause[]>;
   readonly decisions: readonly Fact<'decided'>[];
   readonly declined: ReadonlySet<string>;
   readonly restrictions: readonly BindingRestriction[];
@@ -38,6 +41,7 @@ export const planContext = (known: Known): PlanContext => {
     capacity: capacityReader(known),
     rows: new Rows(),
     shares: new Map(),
+    causes: new Map(),
     decisions,
     declined: new Set(decisions.flatMap(({ decision }) => (decision.kind === 'decline' ? [decision.proposal] : []))),
     restrictions: bindingRestrictions(known),

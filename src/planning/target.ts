@@ -168,10 +168,11 @@ const stepOn = (context: PlanContext, lift: LiftState, at: ItemAt) => {
   const { policies } = context.known.house;
   const steps = Math.max(policies.effortSteps.length, policies.shareSteps.length);
   const isTop = lift.effortStep >= policies.effortSteps.length - 1 && lift.shareStep >= policies.shareSteps.length - 1;
-  const id = proposalId('ramp step', context.known.person, at.exercise.id, lift.earnedBy);
+  const earned = lift.earnedBy.length >= policies.sessionsPerStep;
+  const id = earned ? proposalId('ramp step', context.known.person, at.exercise.id, lift.earnedBy) : null;
   const raised =
     !isTop &&
-    lift.earnedBy.length >= policies.sessionsPerStep &&
+    id !== null &&
     lift.lastStepOn !== null &&
     at.day - lift.lastStepOn >= policies.daysBetweenRaises &&
     mayRaise(context, lift, at, id);
@@ -201,8 +202,11 @@ const mayRaise = (context: PlanContext, lift: LiftState, at: ItemAt, id: Proposa
 const lastTarget = (context: PlanContext, progress: Progress, at: ItemAt): Reached => {
   const lift = liftState(progress, at.exercise.id);
   const steps = machineSteps(context.known, at.machine, at.exercise, at.day);
-  const id = proposalId('step rule', context.known.person, at.exercise.id, lift.ruleEarnedBy);
-  const raised = isRuleEarned(context, lift, at, id);
+  const id =
+    lift.ruleEarnedBy.length > 0
+      ? proposalId('step rule', context.known.person, at.exercise.id, lift.ruleEarnedBy)
+      : null;
+  const raised = id !== null && isRuleEarned(context, lift, at, id);
   const add = raised ? ruleIncrements(at, steps) : 0;
   const increments = new Map(
     sidesOf(at.exercise).map((side) => [side, nextIncrements(progress, lift, at, side, add)] as const),
@@ -246,7 +250,6 @@ const nextIncrements = (progress: Progress, lift: LiftState, at: ItemAt, side: S
 
 const isRuleEarned = (context: PlanContext, lift: LiftState, at: ItemAt, id: ProposalId): boolean =>
   !at.deload &&
-  lift.ruleEarnedBy.length > 0 &&
   (lift.lastRaiseOn === null || at.day - lift.lastRaiseOn >= context.known.house.policies.daysBetweenRaises) &&
   mayRaise(context, lift, at, id);
 
