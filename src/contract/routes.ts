@@ -1,3 +1,6 @@
+/** A day in an address: its number, or the place of it in a pattern. */
+type DayInAddress = number | ':day';
+
 /**
  * Every address the browser asks, in one table. Windows are typed in `windows/`, request bodies in `requests/`.
  * A refusal is status 422 (or 409 where the log has moved on) with a body of type `Refused`.
@@ -10,9 +13,9 @@ export const ROUTES = {
   capacity: (person: string) => `/api/people/${person}/capacity`, // GET CapacityWindow
   crossing: (person: string) => `/api/people/${person}/crossing`, // GET ?exercise= CrossingWindow
   record: (person: string) => `/api/people/${person}/record`, // GET RecordWindow
-  plannedCard: (person: string, day: number) => `/api/people/${person}/cards/${day}`, // GET CardWindow
-  weekText: (person: string, from: number) => `/api/people/${person}/week-text/${from}`, // GET WeekTextWindow
-  working: (person: string, day: number, item: string) => `/api/people/${person}/workings/${day}/${item}`, // GET WorkingWindow
+  plannedCard: (person: string, day: DayInAddress) => `/api/people/${person}/cards/${day}`, // GET CardWindow
+  weekText: (person: string, from: DayInAddress) => `/api/people/${person}/week-text/${from}`, // GET WeekTextWindow
+  working: (person: string, day: DayInAddress, item: string) => `/api/people/${person}/workings/${day}/${item}`, // GET WorkingWindow
   issuePreview: (person: string) => `/api/people/${person}/issue-preview`, // POST IssuePreviewRequest → IssuePreviewWindow
   issue: (person: string) => `/api/people/${person}/issue`, // POST IssueRequest → { cards: CardId[] }
   adjust: (person: string) => `/api/people/${person}/adjust`, // POST AdjustRequest

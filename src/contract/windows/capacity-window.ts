@@ -9,8 +9,8 @@ export interface CapacityObservation {
   readonly missionDay: string;
   /** "95 kg × 5, 2 in reserve". */
   readonly says: string;
-  /** 1RM (or n-RM) by the chosen formula [kg at the bar]. */
-  readonly point: number;
+  /** 1RM (or n-RM) by the chosen formula [kg at the bar]; null where it was not used. */
+  readonly point: number | null;
   /** Lowest and highest of Epley, Brzycki, Wathan; null where one formula decides. */
   readonly range: readonly [number, number] | null;
   readonly kind: 'test' | 'card';

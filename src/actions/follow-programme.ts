@@ -1,0 +1,79 @@
+import type { Day } from '#units/day.ts';
+import type { FactId, PersonId, ProgrammeVersionId, SignerId } from '#domain/identity.ts';
+import type { Known } from '#domain/known.ts';
+import type { Problem } from '#contract/problem.ts';
+import { answerOf, notBuilt, type Answer } from './answer.ts';
+import { decided, draftOf } from './drafts.ts';
+import { personAtHand } from './person-at-hand.ts';
+import type { Workplace } from './workplace.ts';
+
+export interface Following {
+  readonly person: PersonId;
+  readonly signer: SignerId;
+  readonly programme: ProgrammeVersionId;
+  readonly from: Day;
+}
+
+/** Puts a person on a version of a programme. The day moves with the launch if the launch moves. */
+export const followProgramme = async (
+  { store, today, newId }: Workplace,
+  asked: Following,
+): Promise<Answer<{ readonly decision: FactId }>> =>
+  answerOf(
+    await store.transact((log) => {
+      const at = personAtHand(log, today(), { ...asked, basis: null });
+      if (at.kind === 'refused') return notBuilt(...at.problems);
+      const { mission } = at.known;
+      const problems = followingProblems(at.known, asked);
+      if (!mission || problems.length > 0) return notBuilt(...problems);
+      const draft = draftOf(
+        newId,
+        asked.signer,
+        decided(
+          {
+            kind: 'follow',
+            person: asked.person,
+            programme: asked.programme,
+            from: { from: 'launch', days: asked.from - mission.launch },
+          },
+          at.road.upTo,
+        ),
+      );
+      return { kind: 'drafts', drafts: [draft], result: { decision: draft.id } };
+    }),
+  );
+
+const followingProblems = (known: Known, { programme, from }: Following): readonly Problem[] => [
+  ...(known.house.programmes.has(programme) ? [] : [noSuchProgramme()]),
+  ...(known.mission ? [] : [noMission(known.name)]),
+  ...(known.assignment?.team === 'another team' ? [anotherTeam(known.name)] : []),
+  ...(known.mission?.landing && from > known.mission.landing.latest ? [afterLanding()] : []),
+];
+
+const noSuchProgramme = (): Problem => ({
+  what: 'There is no such version of a programme here.',
+  why: 'A person follows a version that was taken up.',
+  whatToDo: 'Choose one from the list of programmes.',
+  field: 'programme',
+});
+
+const noMission = (name: string): Problem => ({
+  what: `${name} has no mission yet.`,
+  why: 'A flight programme counts its days from launch.',
+  whatToDo: 'Assign a mission first.',
+  field: 'person',
+});
+
+const anotherTeam = (name: string): Problem => ({
+  what: `${name} belongs to another team.`,
+  why: 'Other teams share machines and minutes with yours; their training is theirs to sign.',
+  whatToDo: 'Choose one of your own people.',
+  field: 'person',
+});
+
+const afterLanding = (): Problem => ({
+  what: 'That day is after landing.',
+  why: 'The programme is for the flight.',
+  whatToDo: 'Choose a day of the flight, such as launch day.',
+  field: 'from',
+});

@@ -1,0 +1,100 @@
+import type { CardItem, CardSet, SignedRule } from '#domain/card.ts';
+import { plainAscii } from './plain-ascii.ts';
+import { shownLoad } from './shown-load.ts';
+
+/** What may go where a week does not fit. */
+export interface Keeps {
+  readonly cues: boolean;
+  readonly lastTime: boolean;
+}
+
+/** One exercise of a card in a few lines. */
+export const itemLines = (item: CardItem, keeps: Keeps): readonly string[] => [
+  `${item.place} ${plainAscii(item.exerciseName)}, ${item.unit}${settingsText(item)}`,
+  ...(keeps.lastTime && item.last !== null ? [`  last ${plainAscii(item.last)}`] : []),
+  ...setLines(item),
+  ...(item.rule ? [`  rule ${shortRule(item, item.rule)}`] : []),
+  ...item.says.map((says) => `  ${plainAscii(says)}`),
+  ...(keeps.cues && item.cues.length > 0 ? [`  ${plainAscii(item.cues.join('; '))}`] : []),
+];
+
+const settingsText = ({ settings }: CardItem): string =>
+  settings.length === 0
+    ? ''
+    : `. Set: ${settings
+        .map(({ field, value, side }) => plainAscii(`${field}${side ? ` ${side}` : ''} ${value}`))
+        .join(', ')}`;
+
+const setLines = (item: CardItem): readonly string[] => {
+  const [warmUps, work] = [of(item, 'warm-up'), of(item, 'work')];
+  const rest = restText(work);
+  const feel = `feel ${span(item.shouldFeel)}`;
+  return [
+    `  ${[
+      ...(warmUps.length > 0 ? [`warm ${setsText(item, warmUps)}`] : []),
+      `WORK ${setsText(item, work)}`,
+      ...(rest ? [rest] : []),
+      feel,
+    ].join(' | ')}`,
+  ];
+};
+
+const of = (item: CardItem, kind: CardSet['kind']): readonly CardSet[] => item.sets.filter((set) => set.kind === kind);
+
+/** "4x6 270", "3x10 start 85 RPE 6-8", "1x6 200 1x6 220": neighbours that are alike are counted. */
+const setsText = (item: CardItem, sets: readonly CardSet[]): string => {
+  const runs: { readonly text: string; count: number; readonly sides: Set<string> }[] = [];
+  for (const set of sets) {
+    const text = `${set.repetitions} ${loadText(item, set)}`;
+    const last = runs.at(-1);
+    const run = last?.text === text ? last : { text, count: 0, sides: new Set<string>() };
+    if (run !== last) runs.push(run);
+    run.count += 1;
+    if (set.side) run.sides.add(set.side);
+  }
+  return runs.map(runText).join(' ');
+};
+
+/** Sets of both sides in turn are told by side: "3x12 85 each side". */
+const runText = ({
+  text,
+  count,
+  sides,
+}: {
+  readonly text: string;
+  readonly count: number;
+  readonly sides: Set<string>;
+}): string => {
+  if (sides.size === 2 && count % 2 === 0) return `${count / 2}x${text} each side`;
+  return sides.size === 0 ? `${count}x${text}` : `${count}x${text} ${[...sides].join(' and ')}`;
+};
+
+const loadText = (item: CardItem, { load }: CardSet): string => {
+  const shown = shownLoad(load.increments, item.increment);
+  return load.kind === 'set' ? shown : `start ${shown} RPE ${span(load.rpe)}`;
+};
+
+const restText = (work: readonly CardSet[]): string | null => {
+  const rests = [...new Set(work.map((set) => set.rest))].filter((rest) => rest > 0);
+  return rests.length === 0 ? null : `rest ${rests.join('/')} s`;
+};
+
+const span = ([low, high]: readonly [number, number]): string => (low === high ? `${low}` : `${low}-${high}`);
+
+/** "+5, max 300, -20": spelled out once in the common lines. */
+const shortRule = (item: CardItem, rule: SignedRule): string => {
+  const shown = (increments: number): string => shownLoad(increments, item.increment);
+  return `+${shown(rule.add)}, max ${shown(rule.neverOver)}, -${shown(rule.takeOff)}${ruleTerms(rule)}`;
+};
+
+/** The usual terms are said once a week; others stand with the rule itself. */
+export const USUAL_TERMS = { rpeAtMost: 8, discomfortBelow: 3 } as const;
+
+const ruleTerms = ({ rpeAtMost, discomfortBelow }: SignedRule): string =>
+  rpeAtMost === USUAL_TERMS.rpeAtMost && discomfortBelow === USUAL_TERMS.discomfortBelow
+    ? ''
+    : ` (RPE <=${rpeAtMost}, discomfort <${discomfortBelow})`;
+
+export const USUAL_RULE =
+  `Rule "+5, max 300, -20": add 5 next time if all repetitions at RPE ${USUAL_TERMS.rpeAtMost} or less and no discomfort ` +
+  `of ${USUAL_TERMS.discomfortBelow} or more; never over 300; take up to 20 off if it feels wrong and write why.`;

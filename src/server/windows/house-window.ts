@@ -1,0 +1,31 @@
+import type { HouseWindow } from '#contract/windows/house-window.ts';
+import type { Snapshot } from '#actions/snapshot.ts';
+import { followedBy, peopleInOrder, personLine } from './person-head.ts';
+
+export const houseWindow = (snapshot: Snapshot, about: HouseWindow['about']): HouseWindow => {
+  const { house, today } = snapshot;
+  const people = peopleInOrder(snapshot);
+  return {
+    about,
+    today,
+    upTo: snapshot.upTo,
+    people: people.map((known) => personLine(known, today)),
+    signers: [...house.signers.values()],
+    exercises: [...house.exercises.values()].map(({ id, name, bodyPart, perSide }) => ({
+      id,
+      name,
+      bodyPart,
+      perSide,
+    })),
+    machines: [...house.machines.values()],
+    sites: [...house.sites.values()],
+    missions: [...house.missions.values()].map(({ id, name, launch, landing }) => ({ id, name, launch, landing })),
+    programmes: [...house.programmes.values()].map(({ id, name, number }) => ({
+      id,
+      name,
+      number,
+      followers: people.filter((known) => followedBy(known)?.programme === id).length,
+    })),
+    policies: house.policies,
+  };
+};

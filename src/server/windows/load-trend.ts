@@ -1,0 +1,46 @@
+import { addDays } from '#units/day.ts';
+import { kilogramsOf, numberOf } from '#units/entered.ts';
+import { KILOGRAMS_PER_POUND } from '#units/mass.ts';
+import type { Pattern } from '#domain/catalogue.ts';
+import type { Known } from '#domain/known.ts';
+import type { Road, RoadCard } from '#domain/road.ts';
+import type { LoadTrend } from '#contract/windows/desk-window.ts';
+import { workSetsWithResults } from './item-result.ts';
+
+const DAYS_BACK = 84;
+
+/** Heaviest work set of each session on the leading track of a lift, as the machine showed it. */
+export const loadTrend = (known: Known, road: Road, pattern: Pattern): LoadTrend => {
+  const unit = unitAboard(known);
+  const points = road.cards
+    .filter(({ day }) => day >= addDays(road.today, -DAYS_BACK))
+    .flatMap((card) => {
+      const load = heaviestDone(known, card, pattern, unit);
+      return load === null ? [] : [{ day: card.day, load }];
+    });
+  return { unit, points, newest: points.at(-1)?.load ?? null };
+};
+
+const unitAboard = ({ house }: Known): 'kg' | 'lb' =>
+  [...house.machines.values()].find(({ kind, gravity }) => kind === 'resistive machine' && gravity === '0 g')?.unit ??
+  'lb';
+
+const heaviestDone = (known: Known, card: RoadCard, pattern: Pattern, unit: 'kg' | 'lb'): number | null => {
+  if (card.state !== 'issued') return null;
+  const { document, results } = card.record;
+  const loads = document.card.items
+    .filter(({ exercise, leading }) => leading && isMainLift(known, exercise, pattern))
+    .flatMap((item) => workSetsWithResults(item, document, results))
+    .flatMap(({ result }) => (result ? [result.load] : []))
+    .map((load) => (load.unit === unit ? numberOf(load) : inUnit(kilogramsOf(load), unit)));
+  return loads.length > 0 ? Math.max(...loads) : null;
+};
+
+const inUnit = (kilograms: number, unit: 'kg' | 'lb'): number =>
+  unit === 'kg' ? kilograms : kilograms / KILOGRAMS_PER_POUND;
+
+/** Of a pattern, the lift on both legs that stands for it. */
+const isMainLift = ({ house }: Known, id: string, pattern: Pattern): boolean => {
+  const exercise = [...house.exercises.values()].find((each) => each.id === id);
+  return exercise?.pattern === pattern && !exercise.perSide;
+};

@@ -1,0 +1,106 @@
+import { isoOfDay } from '#units/day.ts';
+import { showEntered } from '#units/entered.ts';
+import { cardCode } from '#domain/card-code.ts';
+import type { Decision } from '#domain/decision.ts';
+import { showEffort } from '#domain/effort.ts';
+import type { Fact } from '#domain/fact.ts';
+import type { House } from '#domain/known.ts';
+import { showRestriction } from '#domain/restriction.ts';
+import { shownLoad } from '#interchange/plain-text/shown-load.ts';
+
+/** What a fact says, in one sentence without names of fields. */
+export const recordSays = (fact: Fact, house: House): string => {
+  const exercise = (id: string): string =>
+    [...house.exercises.values()].find((each) => each.id === id)?.name ?? 'an exercise';
+  const machine = (id: string): string => [...house.machines.values()].find((each) => each.id === id)?.name ?? id;
+  switch (fact.kind) {
+    case 'introduced':
+      return `${fact.name}, ${fact.sex}${fact.birthDate === null ? '' : `, born ${isoOfDay(fact.birthDate)}`}${fact.trainingAge ? `, trained for ${showEntered(fact.trainingAge)}` : ''}`;
+    case 'measured':
+      return `${fact.what} ${showEntered(fact.value)}`;
+    case 'dated':
+      return `${fact.name}: launch ${isoOfDay(fact.launch)}${fact.landing ? `, landing ${isoOfDay(fact.landing.earliest)}${fact.landing.latest === fact.landing.earliest ? '' : ` to ${isoOfDay(fact.landing.latest)}`}` : ''}`;
+    case 'assigned':
+      return `${house.missions.get(fact.mission)?.name ?? 'a mission'}, ${fact.role}${fact.team === 'ours' ? '' : ', another team'}`;
+    case 'lifted':
+      return `${exercise(fact.exercise)} ${showEntered(fact.load)} × ${fact.repetitions}${fact.side ? ` ${fact.side}` : ''}${fact.effort ? `, ${showEffort(fact.effort)}` : ''}, ${machine(fact.machine)}`;
+    case 'carried':
+      return `heaviest bar carried on the shoulders ${showEntered(fact.load)}`;
+    case 'trained':
+      return `${fact.sets.length} sets${fact.sessionRpe === null ? '' : `, session RPE ${fact.sessionRpe}`}${fact.minutes === null ? '' : `, ${fact.minutes} min`}`;
+    case 'hurt':
+      return `discomfort ${fact.score} of 10, ${fact.side ? `${fact.side} ` : ''}${fact.site}, ${fact.when}`;
+    case 'noted':
+      return `“${fact.text}”`;
+    case 'read':
+      return 'a note was read';
+    case 'called off':
+      return `called off, ${fact.cause}${fact.text === '' ? '' : `: ${fact.text}`}`;
+    case 'missed':
+      return 'missed';
+    case 'received':
+      return `${fact.what === 'recall' ? 'recall' : 'card'} received, ${fact.how}`;
+    case 'restricted':
+      return `${showRestriction(fact.restriction, (id) => exercise(id).toLowerCase())}, from ${isoOfDay(fact.restriction.from)}, told by ${fact.restriction.toldBy} on ${isoOfDay(fact.restriction.toldOn)}${fact.restriction.confirmed ? '' : ', not confirmed yet'}`;
+    case 'restriction lifted':
+      return `restriction lifted, told by ${fact.toldBy}`;
+    case 'breathing set':
+      return `breathing: ${fact.rule}, told by ${fact.toldBy}`;
+    case 'signs':
+      return `${fact.signer.name} signs as ${fact.signer.role}`;
+    case 'catalogued':
+      return `catalogue: ${fact.entry.kind}`;
+    case 'calibrated':
+      return `${machine(fact.machine)} delivers ${fact.factor} of what is set`;
+    case 'set up':
+      return `${exercise(fact.exercise)} on ${machine(fact.machine)}: ${fact.settings.map(({ field, value, side }) => `${field}${side ? ` ${side}` : ''} ${value}`).join(', ')}`;
+    case 'policies set':
+      return `policies: ${Object.keys(fact.policies).join(', ')}`;
+    case 'decided':
+      return decisionSays(fact.decision, house, exercise);
+    case 'retracted':
+      return 'taken back';
+  }
+};
+
+const decisionSays = (decision: Decision, house: House, exercise: (id: string) => string): string => {
+  switch (decision.kind) {
+    case 'follow':
+      return `follows ${house.programmes.get(decision.programme)?.name ?? 'a programme'}`;
+    case 'adjust':
+      return `${decision.track}: ${changeSays(decision.change)} from ${isoOfDay(decision.from)}${decision.until === null ? '' : ` to ${isoOfDay(decision.until)}`}: ${decision.reason}`;
+    case 'end adjustment':
+      return 'an adjustment ends';
+    case 'replace body weight':
+      return `${exercise(decision.exercise)}: body weight added back ${typeof decision.policy === 'string' ? decision.policy : `by a share of ${decision.policy.share}`}: ${decision.reason}`;
+    case 'fix body mass':
+      return `body mass in flight fixed at ${showEntered(decision.mass)}: ${decision.reason}`;
+    case 'limit shoulders':
+      return `shoulders carry at most ${showEntered(decision.load)}: ${decision.reason}`;
+    case 're-base':
+      return `${exercise(decision.exercise)}: capacity read anew from ${isoOfDay(decision.from)}`;
+    case 'raise':
+      return `raised: ${decision.raises.map(({ exerciseName, to, unit, increment }) => `${exerciseName} to ${shownLoad(to, increment)} ${unit}`).join(', ')}`;
+    case 'decline':
+      return `declined a proposal${decision.reason === '' ? '' : `: ${decision.reason}`}`;
+    case 'issue':
+      return `issued card ${cardCode(decision.card.digest)} for ${decision.card.card.missionDay}`;
+    case 'recall':
+      return `recalled a card: ${decision.says}`;
+  }
+};
+
+const changeSays = (change: Extract<Decision, { readonly kind: 'adjust' }>['change']): string => {
+  switch (change.kind) {
+    case 'fraction by':
+      return `fraction changed by ${change.by}`;
+    case 'leave out':
+      return 'left out';
+    case 'hold':
+      return 'held';
+    case 'back off':
+      return `backed off by ${Math.round(change.by * 100)} %`;
+    case 'load':
+      return `load set to ${showEntered(change.load)}`;
+  }
+};

@@ -1,0 +1,120 @@
+import { isoOfDay, type Day } from '#units/day.ts';
+import { capacityReader, type CapacityReader } from '#assessing/capacity.ts';
+import type { CardItem } from '#domain/card.ts';
+import type { Known } from '#domain/known.ts';
+import { showMissionDay } from '#domain/mission-day.ts';
+import type { Road, RoadCard } from '#domain/road.ts';
+import { shownLoad } from '#interchange/plain-text/shown-load.ts';
+import type { SheetCell, SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
+import { showEstimate } from './capacity-window.ts';
+import { cardOf, sheetCell } from './sheet-cell.ts';
+
+interface Placed {
+  readonly item: CardItem;
+  readonly column: number;
+  readonly card: RoadCard;
+}
+
+/** Rows by day type, in the order in which a session does them. */
+export const sheetGroups = (
+  known: Known,
+  road: Road,
+  cards: readonly RoadCard[],
+  today: Day,
+): SheetWindow['groups'] => {
+  const reader = capacityReader(known);
+  return titlesInOrder(cards).map((label) => ({
+    label,
+    rows: rowsOf(placedUnder(cards, label)).map((placed) => row(known, road, reader, cards, placed, today)),
+  }));
+};
+
+const titlesInOrder = (cards: readonly RoadCard[]): readonly string[] => [
+  ...new Set(cards.map((card) => cardOf(card).title)),
+];
+
+const placedUnder = (cards: readonly RoadCard[], title: string): readonly Placed[] =>
+  cards.flatMap((card, column) =>
+    cardOf(card).title === title ? cardOf(card).items.map((item) => ({ item, column, card })) : [],
+  );
+
+/** The newest session gives the order; what only older ones hold follows. */
+const rowsOf = (placed: readonly Placed[]): readonly (readonly Placed[])[] => {
+  const newestFirst = placed.toSorted((a, b) => b.column - a.column || a.item.place - b.item.place);
+  const rows = new Map<string, Placed[]>();
+  for (const each of newestFirst) {
+    const name = `${each.item.exercise} ${each.item.track}`;
+    const own = rows.get(name);
+    if (own) own.push(each);
+    else rows.set(name, [each]);
+  }
+  return [...rows.values()];
+};
+
+const row = (
+  known: Known,
+  road: Road,
+  reader: CapacityReader,
+  cards: readonly RoadCard[],
+  placed: readonly Placed[],
+  today: Day,
+): SheetRow => {
+  const newest = (placed[0] as Placed).item;
+  const cells = new Map(placed.map(({ column, item, card }) => [column, sheetCell(item, card)]));
+  return {
+    exercise: newest.exercise,
+    name: newest.exerciseName,
+    cells: cards.map((card, column): SheetCell | null => cells.get(column) ?? leftOutCell(known, card, newest)),
+    lastHere: lastHere(known, road, newest),
+    estimate: estimateOf(known, reader, newest, today),
+    rule: newest.rule?.says ?? null,
+  };
+};
+
+/** A session of the same day that had to leave the exercise out says so in its cell. */
+const leftOutCell = (known: Known, road: RoadCard, like: CardItem): SheetCell | null => {
+  const out = cardOf(road).leftOut.find(({ item }) => trackOf(known, item) === like.track);
+  if (!out) return null;
+  return {
+    item: out.item,
+    track: like.track,
+    planned: 'left out',
+    done: null,
+    differs: false,
+    hurt: null,
+    note: null,
+    raise: null,
+    limits: [],
+    says: [out.says],
+    trueFraction: null,
+    shoulderExcess: null,
+    ceilingLeft: null,
+    unit: like.unit,
+    increment: like.increment,
+    sets: [],
+    hasWorking: false,
+  };
+};
+
+const trackOf = ({ house }: Known, item: CardItem['item']): CardItem['track'] | null => {
+  const items = [...house.programmes.values()].flatMap(({ phases }) =>
+    phases.flatMap(({ sessions }) => sessions.flatMap((session) => session.items)),
+  );
+  return items.find(({ id }) => id === item)?.track ?? null;
+};
+
+const lastHere = ({ mission }: Known, { tracks }: Road, item: CardItem): string | null => {
+  const last = tracks.find(({ track }) => track === item.track)?.last;
+  if (!last) return null;
+  const on = mission ? showMissionDay(mission, last.day) : isoOfDay(last.day);
+  return `${shownLoad(last.increments, item.increment)} ${item.unit} on ${on}`;
+};
+
+const estimateOf = (known: Known, reader: CapacityReader, item: CardItem, today: Day): string | null => {
+  const [exercise, machine] = [known.house.exercises.get(item.exercise), known.house.machines.get(item.machine)];
+  if (!exercise || !machine) return null;
+  const reading = reader.on(exercise, machine, today);
+  if (reading.kind === 'none') return null;
+  const age = today - reading.estimate.newest;
+  return `${showEstimate(reading.estimate)}, ${age === 0 ? 'today' : age === 1 ? '1 day old' : `${age} days old`}`;
+};

@@ -1,0 +1,84 @@
+import { addDays, type Day } from '#units/day.ts';
+import { showRestriction } from '#domain/restriction.ts';
+import { ofKind, type Known } from '#domain/known.ts';
+import type { Fact } from '#domain/fact.ts';
+import type { Road } from '#domain/road.ts';
+import type { SheetStrip } from '#contract/windows/sheet-window.ts';
+import { cardOf } from './sheet-cell.ts';
+
+type Span = SheetStrip['spans'][number];
+
+/** What lies over several sessions: phases, easier weeks, restrictions, machines out, calibrations. */
+export const sheetStrips = (known: Known, road: Road, from: Day, to: Day): readonly SheetStrip[] =>
+  [
+    { label: 'Phase', spans: phases(road) },
+    { label: 'Restriction', spans: restrictions(known, to) },
+    { label: 'Held or backed off', spans: adjustments(known, to) },
+    { label: 'Machine out', spans: machinesOut(known, to) },
+    { label: 'Calibration', spans: calibrations(known) },
+  ]
+    .map(({ label, spans }) => ({ label, spans: spans.flatMap((span) => within(span, from, to)) }))
+    .filter(({ spans }) => spans.length > 0);
+
+const within = (span: Span, from: Day, to: Day): readonly Span[] =>
+  span.to < from || span.from > to
+    ? []
+    : [{ ...span, from: span.from < from ? from : span.from, to: span.to > to ? to : span.to }];
+
+const bar = (from: Day, to: Day, says: string, tone: Span['tone']): Span => ({ from, to, says, tone, shape: 'bar' });
+
+const phases = (road: Road): readonly Span[] => {
+  const spans: Span[] = [];
+  for (const each of road.cards) {
+    const { phase, deload } = cardOf(each);
+    const says = deload ? `${phase}, easier week` : phase;
+    const last = spans.at(-1);
+    if (last?.says === says) spans[spans.length - 1] = { ...last, to: each.day };
+    else spans.push(bar(each.day, each.day, says, 'plain'));
+  }
+  return spans;
+};
+
+/** Restrictions that stand or stood, with the day on which they were lifted. */
+export const restrictionsOf = (
+  known: Known,
+): readonly { readonly fact: Fact<'restricted'>; readonly says: string; readonly liftedOn: Day | null }[] =>
+  ofKind(known, 'restricted').map((fact) => ({
+    fact,
+    says: showRestriction(fact.restriction, (id) => known.house.exercises.get(id)?.name.toLowerCase() ?? 'an exercise'),
+    liftedOn: ofKind(known, 'restriction lifted').find((lifted) => lifted.restriction === fact.id)?.on ?? null,
+  }));
+
+const restrictions = (known: Known, to: Day): readonly Span[] =>
+  restrictionsOf(known).map(({ fact, says, liftedOn }) =>
+    bar(fact.restriction.from, liftedOn === null ? to : addDays(liftedOn, -1), says, 'stop'),
+  );
+
+const adjustments = (known: Known, to: Day): readonly Span[] => {
+  const decisions = ofKind(known, 'decided');
+  const ended = new Set(
+    decisions.flatMap(({ decision }) => (decision.kind === 'end adjustment' ? [decision.adjustment] : [])),
+  );
+  return decisions.flatMap(({ id, decision }) => {
+    if (decision.kind !== 'adjust' || ended.has(id)) return [];
+    const { kind } = decision.change;
+    const what = kind === 'hold' ? 'held' : kind === 'back off' ? 'backed off' : kind;
+    return [bar(decision.from, decision.until ?? to, `${decision.track} ${what}: ${decision.reason}`, 'caution')];
+  });
+};
+
+const machinesOut = ({ house, mission }: Known, to: Day): readonly Span[] =>
+  [...house.machines.values()]
+    .filter(({ site }) => mission === null || site === mission.site)
+    .flatMap(({ name, outOfService: out }) =>
+      out ? [bar(out.from, out.until ?? to, `${name} out: ${out.reason}`, 'caution')] : [],
+    );
+
+const calibrations = ({ house }: Known): readonly Span[] =>
+  house.calibrations.map(({ day, machine, factor }) => ({
+    from: day,
+    to: day,
+    says: `${house.machines.get(machine)?.name ?? machine} delivers ${factor} of what is set`,
+    tone: 'plain',
+    shape: 'mark',
+  }));
