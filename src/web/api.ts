@@ -91,7 +91,7 @@ export const problemsOf = (error: unknown): readonly Problem[] => {
   return [
     problem(
       'Something went wrong on this page.',
-      error instanceof Error ? error.message : String(error),
+      error instanceof Error ? error.message : 'It did not say why.',
       'Load the page once more.',
     ),
   ];

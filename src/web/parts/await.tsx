@@ -22,9 +22,5 @@ export const Await = <Window,>({ query, children }: AwaitProps<Window>) => {
         </Actions>
       </>
     );
-  return (
-    <p className="soft" role="status">
-      Reading …
-    </p>
-  );
+  return <output className="soft">Reading …</output>;
 };

@@ -12,16 +12,26 @@ export interface ButtonProps {
   readonly isDisabled?: boolean;
   /** What is read aloud, where the words alone do not say it. */
   readonly label?: string;
-  readonly autoFocus?: boolean;
+  /** The keyboard starts here: in a dialog that was opened for it. */
+  readonly isFirst?: boolean;
 }
 
-export const Button = ({ children, onPress, kind = 'plain', type = 'button', label, ...rest }: ButtonProps) => (
+export const Button = ({
+  children,
+  onPress,
+  kind = 'plain',
+  type = 'button',
+  label,
+  isFirst = false,
+  ...rest
+}: ButtonProps) => (
   <AriaButton
     type={type}
     className={join(styles['button'], styles[kind], 'on-screen')}
     {...(onPress ? { onPress } : {})}
     {...(label ? { 'aria-label': label } : {})}
     {...rest}
+    {...(isFirst ? { autoFocus: true } : {})}
   >
     {children}
   </AriaButton>

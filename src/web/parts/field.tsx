@@ -21,7 +21,8 @@ export interface FieldProps extends Labelled {
   readonly inputMode?: 'text' | 'decimal' | 'numeric';
   readonly isLong?: boolean;
   readonly isRequired?: boolean;
-  readonly autoFocus?: boolean;
+  /** The keyboard starts here: in a dialog that was opened for it. */
+  readonly isFirst?: boolean;
   readonly placeholder?: string;
 }
 
@@ -46,13 +47,13 @@ const Frame = ({
         {hint}
       </div>
     ) : null}
-    <div id={`${id}-wrong`} role="status">
+    <output id={`${id}-wrong`}>
       {problemsAt(problems, name).map(({ what, why, whatToDo }) => (
-        <p className={styles['wrong']} key={what}>
+        <span className={styles['wrong']} key={what}>
           <strong>{what}</strong> {why} {whatToDo}
-        </p>
+        </span>
       ))}
-    </div>
+    </output>
   </div>
 );
 
@@ -61,14 +62,13 @@ const describedBy = (id: string, { hint }: Labelled): string => (hint ? `${id}-h
 /** A labelled line to type in; `isLong` for several lines. The value is text as typed, never a number. */
 export const Field = (props: FieldProps) => {
   const id = useId();
-  const { value, onChange, unit, type = 'text', inputMode, isLong, isRequired, autoFocus, placeholder } = props;
+  const { value, onChange, unit, type = 'text', inputMode, isLong, isRequired, isFirst, placeholder } = props;
   const shared = {
     id,
     value,
     placeholder,
     required: isRequired,
-    // The caller decides where typing starts: in a dialog that was opened for it.
-    autoFocus, // oxlint-disable-line jsx-a11y/no-autofocus -- see above
+    autoFocus: isFirst,
     'aria-invalid': problemsAt(props.problems, props.name).length > 0,
     'aria-describedby': describedBy(id, props),
   };

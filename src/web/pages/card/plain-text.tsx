@@ -15,10 +15,7 @@ export const PlainText = ({ text, about }: { readonly text: string; readonly abo
     <details className={`${styles['plain'] ?? ''} on-screen`}>
       <summary>As plain text</summary>
       <p>
-        <Button onPress={copy}>Copy the text</Button>{' '}
-        <span className="soft small" role="status">
-          {said}
-        </span>
+        <Button onPress={copy}>Copy the text</Button> <output className="soft small">{said}</output>
       </p>
       {about ? <p className="soft small">{about}</p> : null}
       {/* Long lines scroll; what scrolls must be reached by the keyboard. */}

@@ -39,11 +39,11 @@ export const ProposalDialog = ({ line, answer, onClose }: ProposalDialogProps) =
         onChange={setReason}
         problems={problems}
         isRequired={needsReason}
-        autoFocus={answer === 'decline'}
+        isFirst={answer === 'decline'}
       />
       <Problems problems={problems} shownElsewhere={['reason']} />
       <Actions>
-        <Button kind="main" onPress={confirm} isDisabled={isSending || !isReady} autoFocus={answer === 'sign'}>
+        <Button kind="main" onPress={confirm} isDisabled={isSending || !isReady} isFirst={answer === 'sign'}>
           {answer === 'sign' ? `Sign as ${signer?.name ?? '…'}` : 'Decline'}
         </Button>
         <Button onPress={onClose}>Leave it open</Button>

@@ -29,13 +29,7 @@ export const ReceiptDialog = ({ line, today, onClose }: ReceiptDialogProps) => {
   return (
     <Dialog title={`${line.name} knows of the recall`} isOpen onClose={onClose}>
       <p>{line.readUp}</p>
-      <Field
-        label="How it was confirmed"
-        hint="such as: read back over voice"
-        value={how}
-        onChange={setHow}
-        autoFocus
-      />
+      <Field label="How it was confirmed" hint="such as: read back over voice" value={how} onChange={setHow} isFirst />
       <Problems problems={problems} />
       <Actions>
         <Button kind="main" onPress={confirm} isDisabled={isSending || how.trim() === ''}>

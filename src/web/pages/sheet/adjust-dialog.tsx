@@ -39,15 +39,7 @@ export const AdjustDialog = ({ sheet, column, exercise, cell, change, onClose }:
       <p>
         {SAYS[change]} From {longDate(from)}, for {sheet.person.name}.
       </p>
-      <Field
-        label="Reason"
-        name="reason"
-        value={reason}
-        onChange={setReason}
-        problems={problems}
-        isRequired
-        autoFocus
-      />
+      <Field label="Reason" name="reason" value={reason} onChange={setReason} problems={problems} isRequired isFirst />
       <Problems problems={problems} shownElsewhere={['reason']} />
       <Actions>
         <Button kind="main" onPress={confirm} isDisabled={isSending || !signer || reason.trim() === ''}>

@@ -25,9 +25,7 @@ export const CopyTable = ({ sheet }: { readonly sheet: SheetWindow }) => {
   return (
     <>
       <Button onPress={copy}>Copy as a table</Button>
-      <span className="soft small" role="status">
-        {said}
-      </span>
+      <output className="soft small">{said}</output>
     </>
   );
 };

@@ -79,7 +79,6 @@ export interface GridCellProps {
 /** Planned over done. */
 export const GridCell = ({ sheet, column, index, row, cell, name, isCursor }: GridCellProps) => (
   <td
-    role="gridcell"
     data-place={`${row}:${index}`}
     tabIndex={isCursor ? 0 : -1}
     className={join(styles['cell'], groundOf(column, cell), index === todayColumn(sheet) && styles['today'])}

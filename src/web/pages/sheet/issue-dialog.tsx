@@ -123,7 +123,7 @@ const Sign = ({ sheet, days, preview, onIssued }: SignProps) => {
         your word.
       </p>
       <Actions>
-        <Button kind="main" onPress={sign} isDisabled={isSending || !isReady} autoFocus>
+        <Button kind="main" onPress={sign} isDisabled={isSending || !isReady} isFirst>
           Sign and issue
         </Button>
         <span className="soft">
@@ -147,9 +147,9 @@ const Issued = ({
   readonly onClose: () => void;
 }) => (
   <>
-    <p role="status">
+    <output>
       {days.length === 1 ? 'One card is' : `${days.length} cards are`} issued: {days.map(shortDate).join(', ')}.
-    </p>
+    </output>
     <Actions>
       <Link className={styles['print']} href={`/people/${sheet.person.id}/print/${days[0] ?? sheet.today}`}>
         Print week

@@ -70,9 +70,7 @@ export const SessionRecord = ({ sheet, column, item }: SessionRecordProps) => {
         </Actions>
       ) : null}
       {asked ? <Problems problems={problems} /> : null}
-      <p role="status" className="soft">
-        {said}
-      </p>
+      <output className="soft">{said}</output>
       {shown === 'results' ? (
         <ResultsForm
           sheet={sheet}

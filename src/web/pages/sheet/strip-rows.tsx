@@ -25,7 +25,7 @@ export const StripRows = ({ sheet }: { readonly sheet: SheetWindow }) =>
           {laneCells(lane, sheet.columns.length).map((cell, place) => (
             <Span key={`${cell.laid?.start ?? `before ${place}`}`} cell={cell} />
           ))}
-          <td className={styles['margin']} />
+          <td className={styles['margin']}>{null}</td>
         </tr>
       ))}
     </Fragment>
