@@ -22,10 +22,11 @@ test('every check says why its tolerance is what it is', () => {
 });
 
 test('a check that is off by more than its tolerance does not hold', () => {
-  for (const check of CHECK_GROUPS.flatMap(({ checks }) => checks).slice(0, 200)) {
-    const off = { ...check, printed: check.printed + 3 * check.within + 1e-6 };
-    expect(recompute(off).holds, nameOf(check)).toBe(false);
-  }
+  const off = CHECK_GROUPS.flatMap(({ checks }) => checks).map((check) => ({
+    ...check,
+    printed: check.printed + 3 * check.within + 1e-6,
+  }));
+  expect(off.filter((check) => recompute(check).holds).map(nameOf)).toEqual([]);
 });
 
 test('every formula has a check', () => {

@@ -146,4 +146,8 @@ const evaluate = (formula: Evaluate, of: readonly number[], rows: Float64Array, 
   }
 };
 
-export const reckoning = Reckoning.of;
+/** Begins a reckoning from the names of its givens. */
+export const reckoning = <Given extends Columns>(
+  name: string,
+  givens: readonly (keyof Given & string)[],
+): Reckoning<Given, Given> => Reckoning.of<Given>(name, givens);

@@ -118,74 +118,60 @@ const hipShareAtForty = (sex: Sex): number => {
   return shareMatchingMoment(fraction(momentsOnGround(BODY[sex], posture, BAR).hip), arm as StatureFraction, BAR);
 };
 
-const ofSex = (sex: Sex): readonly Check[] => {
-  const printed = PRINTED[sex];
-  const four = () => FOUR;
-  const half = () => 0.00005;
-  return [
-    check(
-      `Trunk lean in 1 g [°], ${sex}`,
-      () => leanOf(sex, '1 g'),
-      printed.leanOnGround,
-      0.0005,
-      'printed to three decimals',
-    ),
-    check(
-      `Trunk lean in 0 g [°], ${sex}`,
-      () => leanOf(sex, '0 g'),
-      printed.leanInFlight,
-      0.0005,
-      'printed to three decimals',
-    ),
-    check(`Mid-foot before the ankle, ${sex}`, () => midFoot(BODY[sex]), printed.midFoot, 0.00005, FOUR),
-    ...rows(`Moment in 1 g, ${sex}`, printed.onGround, (joint) => groundMoments(sex)[joint], half, four),
-    ...rows(
-      `Moment in 0 g, work-matched, ${sex}`,
-      printed.atWorkShare,
-      (joint) => flightMoments(sex, printed.workShare)[joint],
-      half,
-      four,
-    ),
-    ...rows(
-      `Moment in 0 g, whole body weight, ${sex}`,
-      printed.atWhole,
-      (joint) => flightMoments(sex, WHOLE)[joint],
-      half,
-      four,
-    ),
-    ...rows(
-      `Change of moment [%], work-matched, ${sex}`,
-      printed.changeAtWorkShare,
-      (joint) => change(sex, printed.workShare, joint),
-      (joint) => (joint === 'ankle' ? 0.17 : 0.05),
-      (joint) => (joint === 'ankle' ? OF_ROUNDED : 'printed to one decimal'),
-    ),
-    ...rows(
-      `Change of moment [%], whole body weight, ${sex}`,
-      printed.changeAtWhole,
-      (joint) => change(sex, WHOLE, joint),
-      (joint) => (joint === 'hip' ? 0.5 : joint === 'ankle' ? 0.17 : 0.05),
-      (joint) =>
-        joint === 'hip' ? 'printed as a whole number' : joint === 'ankle' ? OF_ROUNDED : 'printed to one decimal',
-    ),
-    ...rows(
-      `Share that matches the moment, ${sex}`,
-      printed.matching,
-      (joint) => matchOf(sex).shares[joint],
-      (joint) => (joint === 'ankle' ? 0.0035 : 0.0005),
-      (joint) =>
-        joint === 'ankle'
-          ? 'printed from a moment and a lever arm that were rounded to four decimals: 0.00005 / 0.033, and again for the arm'
-          : 'printed to three decimals',
-    ),
-    check(
-      `Hip share where the lean stays at 40°, ${sex}`,
-      () => hipShareAtForty(sex),
-      printed.hipShareAtForty,
-      0.0005,
-      'printed to three decimals',
-    ),
-  ];
-};
+const half = (): number => 0.00005;
+const four = (): string => FOUR;
+const THREE = 'printed to three decimals';
 
-export const momentChecks: readonly Check[] = [...ofSex('male'), ...ofSex('female')];
+const balanceOf = (sex: Sex, printed: Printed): readonly Check[] => [
+  check(`Trunk lean in 1 g [°], ${sex}`, () => leanOf(sex, '1 g'), printed.leanOnGround, 0.0005, THREE),
+  check(`Trunk lean in 0 g [°], ${sex}`, () => leanOf(sex, '0 g'), printed.leanInFlight, 0.0005, THREE),
+  check(`Mid-foot before the ankle, ${sex}`, () => midFoot(BODY[sex]), printed.midFoot, 0.00005, FOUR),
+];
+
+const momentsOf = (sex: Sex, { onGround, atWorkShare, workShare, atWhole }: Printed): readonly Check[] => [
+  ...rows(`Moment in 1 g, ${sex}`, onGround, (joint) => groundMoments(sex)[joint], half, four),
+  ...rows(
+    `Moment in 0 g, work-matched, ${sex}`,
+    atWorkShare,
+    (joint) => flightMoments(sex, workShare)[joint],
+    half,
+    four,
+  ),
+  ...rows(`Moment in 0 g, whole body weight, ${sex}`, atWhole, (joint) => flightMoments(sex, WHOLE)[joint], half, four),
+];
+
+const changesOf = (sex: Sex, { changeAtWorkShare, workShare, changeAtWhole }: Printed): readonly Check[] => [
+  ...rows(
+    `Change of moment [%], work-matched, ${sex}`,
+    changeAtWorkShare,
+    (joint) => change(sex, workShare, joint),
+    (joint) => (joint === 'ankle' ? 0.17 : 0.05),
+    (joint) => (joint === 'ankle' ? OF_ROUNDED : 'printed to one decimal'),
+  ),
+  ...rows(
+    `Change of moment [%], whole body weight, ${sex}`,
+    changeAtWhole,
+    (joint) => change(sex, WHOLE, joint),
+    (joint) => ({ hip: 0.5, knee: 0.05, ankle: 0.17 })[joint],
+    (joint) => ({ hip: 'printed as a whole number', knee: 'printed to one decimal', ankle: OF_ROUNDED })[joint],
+  ),
+];
+
+const TWICE_ROUNDED =
+  'printed from a moment and a lever arm that were rounded to four decimals: 0.00005 / 0.033, and again for the arm';
+
+const matchesOf = (sex: Sex, { matching, hipShareAtForty: printed }: Printed): readonly Check[] => [
+  ...rows(
+    `Share that matches the moment, ${sex}`,
+    matching,
+    (joint) => matchOf(sex).shares[joint],
+    (joint) => (joint === 'ankle' ? 0.0035 : 0.0005),
+    (joint) => (joint === 'ankle' ? TWICE_ROUNDED : THREE),
+  ),
+  check(`Hip share where the lean stays at 40°, ${sex}`, () => hipShareAtForty(sex), printed, 0.0005, THREE),
+];
+
+export const momentChecks: readonly Check[] = (['male', 'female'] as const).flatMap((sex) => {
+  const printed = PRINTED[sex];
+  return [balanceOf, momentsOf, changesOf, matchesOf].flatMap((of) => of(sex, printed));
+});

@@ -55,6 +55,8 @@ export interface Figure {
 
 /** Ankle above the sole, after Drillis and Contini, from memory. */
 export const ANKLE_HEIGHT = 0.039 as StatureFraction;
+/** Where the sole stands, seen from the ankle. */
+export const SOLE = (0 - ANKLE_HEIGHT) as StatureFraction; // a height with its sign turned
 /** Of the foot's length, from the heel: the ankle, the ball of the foot. Our own choice. */
 export const ANKLE_ALONG_FOOT = 0.25;
 export const BALL_ALONG_FOOT = 0.73;
@@ -80,13 +82,13 @@ export const figure = (body: BodyModel, posture: Posture, bar: BarPlace = 'shoul
 const jointsOf = (body: BodyModel, { shankLean, thighLean, trunkLean }: Posture, place: BarPlace): Joints => {
   const ankle = point(0, 0);
   const knee = moved(ankle, body.shank.length * sine(shankLean), body.shank.length * cosine(shankLean));
-  const hip = moved(knee, -body.thigh.length * sine(thighLean), body.thigh.length * cosine(thighLean));
+  const hip = moved(knee, body.thigh.length * -sine(thighLean), body.thigh.length * cosine(thighLean));
   const along = (distance: number): Point => moved(hip, distance * sine(trunkLean), distance * cosine(trunkLean));
   const [shoulder, c7] = [along(body.trunk.length), along(body.hipToC7)];
   const hangingHand = moved(shoulder, 0, -(body.upperArm.length + body.forearm.length + body.hand.length));
   return {
-    heel: moved(ankle, -ANKLE_ALONG_FOOT * body.foot.length, -ANKLE_HEIGHT),
-    toe: moved(ankle, (1 - ANKLE_ALONG_FOOT) * body.foot.length, -ANKLE_HEIGHT),
+    heel: moved(ankle, -ANKLE_ALONG_FOOT * body.foot.length, SOLE),
+    toe: moved(ankle, (1 - ANKLE_ALONG_FOOT) * body.foot.length, SOLE),
     ankle,
     knee,
     hip,

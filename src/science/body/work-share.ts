@@ -136,7 +136,13 @@ const reckonShare = (model: ShareModel, body: BodyModel): Reckoned => {
       return reckoned(curlShare, armGivens(body));
     case 'straight-arm raise':
       return reckoned(straightArmRaiseShare, armGivens(body));
-    default:
+    case 'back squat, half':
+    case 'back squat, parallel':
+    case 'back squat, deep':
+    case 'single-leg squat':
+    case 'split squat':
+    case 'deadlift':
+    case 'Romanian deadlift':
       return reckoned(bendingShare, bendingGivens(body, model));
   }
 };

@@ -71,7 +71,8 @@ const reserveOf = (effort: Effort): Repetitions => {
       return effort.reserve;
     case 'unrecorded, target':
       return effort.target;
-    default:
+    case 'failure':
+    case 'unrecorded':
       return repetitions(0);
   }
 };
