@@ -37,7 +37,7 @@ export function LiftingForm({
           onChange={setToldBy}
           problems={form.problems}
           hint="the physician’s name"
-          autoFocus
+          isFirst
         />
         <Field label="On" name="on" type="date" value={on} onChange={setOn} problems={form.problems} />
       </Fields>

@@ -7,8 +7,13 @@ import { typedAmount, typedDayOrNone, typedWords } from './typed-values.ts';
 const FIELDS = ['name', 'sex', 'birthDate', 'trainingAge.text'];
 
 /** Who a person is: a new person, or a correction. */
-export function PersonForm({ person, correcting, onDone }: FormProps<'introduced'>) {
-  const form = useFactForm(correcting, onDone);
+export function PersonForm({
+  person,
+  correcting,
+  onDone,
+  onRecorded = onDone,
+}: FormProps<'introduced'> & { readonly onRecorded?: () => void }) {
+  const form = useFactForm(correcting, onRecorded);
   const [name, setName] = useState(correcting?.name ?? '');
   const [sex, setSex] = useState<string>(correcting?.sex ?? '');
   const [birth, setBirth] = useState(
@@ -26,7 +31,7 @@ export function PersonForm({ person, correcting, onDone }: FormProps<'introduced
   };
   return (
     <FactForm form={form} build={build} fields={FIELDS} correcting={correcting} onCancel={onDone}>
-      <Field label="Name" name="name" value={name} onChange={setName} problems={problems} autoFocus />
+      <Field label="Name" name="name" value={name} onChange={setName} problems={problems} isFirst />
       <Fields>
         <Choice
           label="Sex"

@@ -30,7 +30,7 @@ export function TakeBackForm({ line, onDone }: { readonly line: RecordLine; read
         onChange={setReason}
         problems={write.problems}
         isRequired
-        autoFocus
+        isFirst
       />
       <Problems problems={write.problems} shownElsewhere={['reason']} />
       <Actions>

@@ -1,0 +1,104 @@
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ROUTES } from '#contract/routes.ts';
+import type { BringInAnswers, BringInWindow, MatchingByHand, TableReading } from '#contract/bring-in.ts';
+import { post } from '../../api.ts';
+import { Actions, Await, Button, Problems, useSigner } from '../../parts/parts.ts';
+import { useWrite } from '../../windows.ts';
+import { ColumnMatching } from './column-matching.tsx';
+import { IssueTable } from './issue-table.tsx';
+import { PreviewList } from './preview-list.tsx';
+import { QuestionList } from './question-list.tsx';
+
+interface BringInPlanProps {
+  readonly reading: Extract<TableReading, { readonly kind: 'read' }>;
+  readonly ticket: string;
+  readonly onTaken: (recorded: number) => void;
+  readonly onLeave: () => void;
+}
+
+const BY_NAME: MatchingByHand = { sheet: null, headerRow: null, columns: {} };
+
+/** Columns, questions, problems, preview: planned anew after every answer, recorded once. */
+export function BringInPlan({ reading, ticket, onTaken, onLeave }: BringInPlanProps) {
+  const [matching, setMatching] = useState(BY_NAME);
+  const [answers, setAnswers] = useState<BringInAnswers>({});
+  const plan = useQuery({
+    queryKey: ['bring in', ticket, matching, answers],
+    queryFn: () => post<BringInWindow>(ROUTES.bringInPlan, { ticket, matching, answers }),
+    placeholderData: keepPreviousData,
+  });
+  const answer = (id: string, given: string | null): void =>
+    setAnswers(({ [id]: _, ...others }) => (given === null ? others : { ...others, [id]: given }));
+  return (
+    <div>
+      <h3>
+        {reading.fileName} <span className="soft">{[reading.format, reading.how].filter(Boolean).join(', ')}</span>
+      </h3>
+      {reading.issues.length > 0 && <IssueTable caption="While reading the file" issues={reading.issues} />}
+      <Await query={plan}>
+        {(window) => (
+          <>
+            <ColumnMatching reading={reading} matching={window.matching} byHand={matching} onMatch={setMatching} />
+            <QuestionList questions={window.questions} onAnswer={answer} />
+            {window.problems.length > 0 && <IssueTable caption="Problems" issues={window.problems} />}
+            <PreviewList preview={window.preview} />
+            <TakeIn
+              window={window}
+              request={{ ticket, matching, answers }}
+              isPlanning={plan.isFetching}
+              onTaken={onTaken}
+              onLeave={onLeave}
+            />
+          </>
+        )}
+      </Await>
+    </div>
+  );
+}
+
+interface TakeInProps {
+  readonly window: BringInWindow;
+  readonly request: { readonly ticket: string; readonly matching: MatchingByHand; readonly answers: BringInAnswers };
+  readonly isPlanning: boolean;
+  readonly onTaken: (recorded: number) => void;
+  readonly onLeave: () => void;
+}
+
+function TakeIn({ window, request, isPlanning, onTaken, onLeave }: TakeInProps) {
+  const { signer } = useSigner();
+  const write = useWrite<{ readonly recorded: number }>();
+  const take = (): void => {
+    if (signer === null) return;
+    write.send(ROUTES.bringInTake, { ...request, signer: signer.id }, ({ recorded }) => onTaken(recorded));
+  };
+  return (
+    <>
+      <Problems problems={write.problems} />
+      <p role="status">{isPlanning ? 'Reading the answers …' : whatStandsAgainst(window)}</p>
+      {signer === null && <p>Choose who signs at the top of the page: everything that is recorded names who did.</p>}
+      <Actions>
+        <Button
+          kind="main"
+          isDisabled={!window.ready || isPlanning || write.isSending || signer === null}
+          onPress={take}
+        >
+          Take in {window.preview.totals.facts} facts{signer === null ? '' : ` as ${signer.name}`}
+        </Button>
+        <Button onPress={onLeave}>Leave it</Button>
+      </Actions>
+    </>
+  );
+}
+
+const whatStandsAgainst = ({ ready, questions, problems, preview }: BringInWindow): string => {
+  if (ready) return 'Everything is answered. It is taken in as a whole, or not at all.';
+  const open = questions.filter(({ answer }) => answer === null).length;
+  const refused = problems.filter(({ kind }) => kind === 'refused').length;
+  const reasons = [
+    ...(open > 0 ? [`${open} ${open === 1 ? 'question is' : 'questions are'} open`] : []),
+    ...(refused > 0 ? [`${refused} ${refused === 1 ? 'problem keeps' : 'problems keep'} the file out`] : []),
+    ...(preview.totals.facts === 0 ? ['nothing in it can be recorded'] : []),
+  ];
+  return `It cannot be taken in yet: ${reasons.join('; ') || 'something is missing'}.`;
+};
