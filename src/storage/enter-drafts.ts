@@ -4,16 +4,20 @@ import type { Problem } from '#contract/problem.ts';
 import type { Draft, Fact, FactBody, Sequence } from '#domain/fact.ts';
 import type { Instant } from '#domain/identity.ts';
 import { endOfLog, enterInLog } from '#domain/log.ts';
-import { correctionsIn, supersessionProblem } from './supersession.ts';
+import { addCorrections, noCorrections, supersessionProblem, type Corrections } from './supersession.ts';
 
 export type Entered =
   | { readonly kind: 'facts'; readonly facts: readonly Fact[] }
   | { readonly kind: 'refused'; readonly problems: readonly Problem[] };
 
 /** Gives drafts their places at the end of a log, or says everything that is wrong with any of them. */
-export const enterDrafts = (log: readonly Fact[], drafts: readonly Draft[], now: Instant): Entered => {
-  const corrections = correctionsIn(log);
-  const end = endOfLog(log);
+export const enterDrafts = (
+  log: readonly Fact[],
+  inLog: Corrections,
+  drafts: readonly Draft[],
+  now: Instant,
+): Entered => {
+  const inBatch = noCorrections();
   const facts: Fact[] = [];
   const problems: Problem[] = [];
   drafts.forEach((draft, place) => {
@@ -23,11 +27,10 @@ export const enterDrafts = (log: readonly Fact[], drafts: readonly Draft[], now:
       problems.push(...reading.issues.map(problemOf).map(here));
       return;
     }
-    const problem = supersessionProblem(reading.draft, log, corrections);
+    const problem = supersessionProblem(reading.draft, log, [inLog, inBatch]);
     if (problem) problems.push(here(problem));
-    const fact = enterInLog(asJsonCarries(reading.draft), (end + place + 1) as Sequence, now);
-    corrections.byId.set(fact.id, fact);
-    if (fact.supersedes !== null && !corrections.by.has(fact.supersedes)) corrections.by.set(fact.supersedes, fact);
+    const fact = enterInLog(asJsonCarries(reading.draft), (endOfLog(log) + place + 1) as Sequence, now);
+    addCorrections(inBatch, [fact]);
     facts.push(fact);
   });
   return problems.length > 0 ? { kind: 'refused', problems } : { kind: 'facts', facts };

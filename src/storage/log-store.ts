@@ -8,6 +8,7 @@ import { inTurn } from './in-turn.ts';
 import { checkIntegrity, type IntegrityReport } from './integrity.ts';
 import { problemOfFault } from './problems.ts';
 import { rowOfFact } from './row-of-fact.ts';
+import { addCorrections, noCorrections } from './supersession.ts';
 import type { Built, Transacted } from './transaction.ts';
 
 export interface LogStore {
@@ -48,6 +49,8 @@ export const logStoreOn = (open: OpenLog): LogStore => {
   const { engine, place } = open;
   const take = inTurn();
   let log = open.facts;
+  const corrections = noCorrections();
+  addCorrections(corrections, log);
 
   const write = async <Result>(facts: readonly Fact[], result: Result): Promise<Transacted<Result>> => {
     try {
@@ -56,6 +59,7 @@ export const logStoreOn = (open: OpenLog): LogStore => {
       return { kind: 'not written', problem: problemOfFault(place, engine.faultOf(error)) };
     }
     log = [...log, ...facts];
+    addCorrections(corrections, facts);
     return { kind: 'committed', facts, result };
   };
 
@@ -68,7 +72,7 @@ export const logStoreOn = (open: OpenLog): LogStore => {
         const now = open.clock();
         const built = build(log, now);
         if (built.kind === 'refused') return built;
-        const entered = enterDrafts(log, built.drafts, now);
+        const entered = enterDrafts(log, corrections, built.drafts, now);
         return entered.kind === 'refused' ? entered : write(entered.facts, built.result);
       }),
     backUpTo: (path) => take(() => backUp(engine, log, path)),

@@ -3,20 +3,32 @@ import type { Draft, Fact } from '#domain/fact.ts';
 import type { FactId, SignerId } from '#domain/identity.ts';
 import { factsOfKind } from '#domain/log.ts';
 
-/** The facts of a log by identity, and which of them corrects which. */
+/** Which identities a run of facts takes, and which fact corrects which. */
 export interface Corrections {
-  readonly byId: Map<FactId, Fact>;
+  readonly ids: Set<FactId>;
   readonly by: Map<FactId, Fact>;
 }
 
-export const correctionsIn = (log: readonly Fact[]): Corrections => ({
-  byId: new Map(log.map((fact) => [fact.id, fact])),
-  by: new Map(log.flatMap((fact) => (fact.supersedes === null ? [] : [[fact.supersedes, fact] as const]))),
-});
+export const noCorrections = (): Corrections => ({ ids: new Set(), by: new Map() });
 
-/** Why a draft cannot take its place in the log: its identity is taken, or what it corrects cannot be corrected. */
-export const supersessionProblem = (draft: Draft, log: readonly Fact[], corrections: Corrections): Problem | null => {
-  if (corrections.byId.has(draft.id))
+export const addCorrections = (to: Corrections, facts: readonly Fact[]): void => {
+  for (const fact of facts) {
+    to.ids.add(fact.id);
+    if (fact.supersedes !== null && !to.by.has(fact.supersedes)) to.by.set(fact.supersedes, fact);
+  }
+};
+
+/**
+ * Why a draft cannot take its place in the log: its identity is taken, or what it corrects cannot be corrected. It is
+ * looked at against the log and against what the same transaction enters before it.
+ */
+export const supersessionProblem = (
+  draft: Draft,
+  log: readonly Fact[],
+  [inLog, inBatch]: readonly [Corrections, Corrections],
+): Problem | null => {
+  const isThere = (id: FactId): boolean => inLog.ids.has(id) || inBatch.ids.has(id);
+  if (isThere(draft.id))
     return problem(
       'id',
       'This fact is in the log already.',
@@ -27,9 +39,9 @@ export const supersessionProblem = (draft: Draft, log: readonly Fact[], correcti
     return draft.body.kind === 'retracted'
       ? problem('supersedes', 'It takes back nothing.', 'It names no fact.', 'Name the fact that it takes back.')
       : null;
-  const first = corrections.by.get(draft.supersedes);
+  const first = inLog.by.get(draft.supersedes) ?? inBatch.by.get(draft.supersedes);
   if (first) return alreadyCorrected(first, log);
-  if (!corrections.byId.has(draft.supersedes))
+  if (!isThere(draft.supersedes))
     return problem(
       'supersedes',
       'It corrects a fact that is not there.',
