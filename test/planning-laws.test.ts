@@ -129,23 +129,28 @@ test('from the day of a restriction no standing card without a result goes again
   );
 });
 
+/** Planned loads over the one in use that are not marked as a raise for somebody to sign. */
+const unmarkedRaises = (rehearsal: Rehearsal): readonly string[] => {
+  const inUse = new Map<string, number>();
+  const heaviest = (item: CardItem): number => Math.max(...item.sets.map((set) => set.load.increments));
+  return rehearsal.road(onFlightDay(31), 14).cards.flatMap((card) => {
+    if (card.state === 'issued') {
+      const { document } = card.record;
+      if (!document.card.deload) for (const item of document.card.items) inUse.set(item.track, heaviest(item));
+      return [];
+    }
+    return card.card.items
+      .filter((item) => item.basis !== 'effort' && heaviest(item) > (inUse.get(item.track) ?? 0) && item.raise === null)
+      .map((item) => `${item.track} ${heaviest(item)}`);
+  });
+};
+
 test('nothing raises a load without a signature: a planned load over the one in use is marked as a raise', () => {
   fc.assert(
     fc.property(anyBody, fc.integer({ min: 4, max: 7 }), (body, rpe) => {
       const rehearsal = new Rehearsal(body);
       rehearsal.live(1, 30, { rpe });
-      const inUse = new Map<string, number>();
-      for (const card of rehearsal.road(onFlightDay(31), 14).cards) {
-        if (card.state === 'issued' && !card.record.document.card.deload)
-          for (const item of card.record.document.card.items)
-            inUse.set(item.track, Math.max(...item.sets.map((set) => set.load.increments)));
-        if (card.state !== 'planned') continue;
-        for (const item of card.card.items) {
-          const load = Math.max(...item.sets.map((set) => set.load.increments));
-          if (item.basis !== 'effort' && load > (inUse.get(item.track) ?? 0))
-            expect(item.raise, `${item.track} ${load}`).not.toBeNull();
-        }
-      }
+      expect(unmarkedRaises(rehearsal)).toEqual([]);
     }),
     { numRuns: 6 },
   );

@@ -15,7 +15,7 @@ export const enterInLog = (draft: Draft, sequence: Sequence, recordedAt: Instant
     supersedes: draft.supersedes,
     reason: draft.reason,
   };
-  return { ...entry, digest: digestOf(entry) } as Fact;
+  return { ...entry, digest: digestOf(entry) };
 };
 
 /** The digest that a fact must have. */

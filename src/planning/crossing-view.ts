@@ -4,7 +4,7 @@ import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { CrossingDetail, CrossingLift } from '#domain/crossing.ts';
 import type { ReplacementPolicy } from '#domain/decision.ts';
 import type { Estimate } from '#domain/estimate.ts';
-import type { ExerciseId, ItemId } from '#domain/identity.ts';
+import type { ExerciseId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import type { ProgrammeItem, ProgrammeVersion } from '#domain/programme.ts';
 import { derive } from './derive.ts';
@@ -127,24 +127,31 @@ export const crossingOf = (
     workings: [
       {
         reckoning: FLIGHT_SET.name,
-        item: ground.item.id as ItemId,
+        item: ground.item.id,
         given: givensSpelled(ground, set),
         cells: FLIGHT_SET.spell(set.row, 0),
       },
     ],
-    road: policies.effortSteps.map((step, place) => {
-      const rung = crossSet(ground, step, policies.shareSteps[place] ?? 1, share);
-      return {
-        effort: step,
-        share: policies.shareSteps[place] ?? 1,
-        bar: rung.bar,
-        added: rung.added,
-        target: rung.target,
-        load: rung.increments === null ? 'under the least' : loadText(ground, rung.increments),
-        trueFraction: rung.trueFraction,
-      };
-    }),
+    road: roadUp(ground, share),
   };
+};
+
+/** Every step of the ramps, crossed alike. */
+const roadUp = (ground: CrossingGround, share: number): CrossingDetail['road'] => {
+  const { policies } = ground.context.known.house;
+  return policies.effortSteps.map((effort, place) => {
+    const shareStep = policies.shareSteps[place] ?? 1;
+    const rung = crossSet(ground, effort, shareStep, share);
+    return {
+      effort,
+      share: shareStep,
+      bar: rung.bar,
+      added: rung.added,
+      target: rung.target,
+      load: rung.increments === null ? 'under the least' : loadText(ground, rung.increments),
+      trueFraction: rung.trueFraction,
+    };
+  });
 };
 
 /** The programme that the person follows, else the first that the house has: a crossing can be looked at before. */

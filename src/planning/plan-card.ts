@@ -11,7 +11,7 @@ import {
 } from '#domain/programme.ts';
 import { adjustmentsOn } from './adjustments.ts';
 import { fitToBlock, leaveOutOrder, sessionMinutes, totalOf } from './minutes.ts';
-import { isOutOfService, machineAboard, programmeOn, type PlanContext } from './plan-context.ts';
+import { isMachineOut, machineAboard, programmeOn, type PlanContext } from './plan-context.ts';
 import { planItem, type PlannedItem } from './plan-item.ts';
 import type { Progress } from './progress.ts';
 
@@ -131,7 +131,7 @@ const machineDown = (session: ProgrammeSession): string =>
   `no resistive work today: note it, use the time on the cycle or treadmill as usual, do not make up this ${session.title.toLowerCase()} by doubling the next.`;
 
 const dayGaps = (context: PlanContext, machine: Machine, on: Day, items: readonly CardItem[]): readonly string[] => [
-  ...(isOutOfService(machine, on) ? [`${machine.name} is out of service: ${machine.outOfService?.reason ?? ''}`] : []),
+  ...(isMachineOut(machine, on) ? [`${machine.name} is out of service: ${machine.outOfService?.reason ?? ''}`] : []),
   ...(items.length === 0 ? ['Nothing is left of this session.'] : []),
   ...(context.known.assignment?.team === 'another team' ? ['This person is looked after by another team.'] : []),
 ];

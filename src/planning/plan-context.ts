@@ -85,7 +85,7 @@ export const machineAboard = (known: Known, kind: Machine['kind']): Machine | nu
   return aboard.find((machine) => machine.site === known.mission?.site) ?? null;
 };
 
-export const isOutOfService = ({ outOfService }: Machine, on: Day): boolean =>
+export const isMachineOut = ({ outOfService }: Machine, on: Day): boolean =>
   outOfService !== null && outOfService.from <= on && (outOfService.until === null || on <= outOfService.until);
 
 export const sharesOf = (

@@ -36,7 +36,7 @@ export const raiseOf = (
     unit: at.machine.unit,
     increment: at.machine.increment,
     atTheBar,
-    trueFraction: is?.fraction == null ? null : { was: was?.fraction ?? null, is: is.fraction },
+    trueFraction: fractions(was, is),
     effortStep: target.basis === 'fraction' ? target.ramp.effortStep : null,
     shareStep: target.basis === 'fraction' ? target.ramp.shareStep : null,
     cause,
@@ -60,11 +60,19 @@ const needsReason = (
   to - from > target.steps.perStep &&
   (atTheBar ?? 0) > context.known.house.policies.raiseAtMost;
 
+interface Worth {
+  readonly bar: number;
+  readonly fraction: number | null;
+}
+
+const fractions = (was: Worth | null, is: Worth | null): Raise['trueFraction'] =>
+  is === null || is.fraction === null ? null : { was: was?.fraction ?? null, is: is.fraction };
+
 /** Bar-equivalent and fraction of capacity of a load in increments. */
 const worthOf = (context: PlanContext, at: ItemAt, target: Target) => {
   const mass = massInFlight(context, at.day);
   const share = sharesOf(context, at.exercise).work;
-  return (increments: number): { readonly bar: number; readonly fraction: number | null } | null => {
+  return (increments: number): Worth | null => {
     if (!mass) return null;
     const bar = increments * target.steps.increment - share * mass.kilograms;
     return { bar, fraction: target.estimate ? bar / target.estimate.median : null };

@@ -19,7 +19,6 @@ const OF_NOBODY_PURE: Readonly<Record<string, string>> = {
   fetch: 'a pure folder reaches no network',
   setTimeout: 'a pure folder does not wait',
   globalThis: 'a pure folder has no surroundings',
-  document: 'a pure folder has no surroundings',
   window: 'a pure folder has no surroundings',
 };
 
