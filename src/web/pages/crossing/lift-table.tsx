@@ -33,8 +33,8 @@ export function LiftTable({ crossing }: { readonly crossing: CrossingWindow }) {
         </tbody>
       </table>
       <p className="soft small">
-        kg. Back: body weight added back at the full share. Ceiling left: {machine.ceiling} {machine.unit} of the {machine.name}, less
-        the full load of the heavy day. A dash: the lift runs on effort.
+        kg. Back: body weight added back at the full share. Ceiling left: {machine.ceiling} {machine.unit} of the{' '}
+        {machine.name}, less the full load of the heavy day. A dash: the lift runs on effort.
       </p>
     </section>
   );

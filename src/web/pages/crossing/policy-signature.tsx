@@ -43,7 +43,7 @@ export function PolicySignature({ person, detail, policy, onClose }: PolicySigna
           problems={write.problems}
           isLong
           isRequired
-          autoFocus
+          isFirst
         />
         <Problems problems={write.problems} shownElsewhere={['reason']} />
         {signer === null && <p role="alert">Nobody is signing: choose who signs at the top of the page.</p>}

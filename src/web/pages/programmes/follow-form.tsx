@@ -1,0 +1,64 @@
+import { useState } from 'react';
+import { ROUTES } from '#contract/routes.ts';
+import type { FollowRequest } from '#contract/requests/requests.ts';
+import type { ProgrammesWindow } from '#contract/windows/programmes-window.ts';
+import type { ProgrammeVersion } from '#domain/programme.ts';
+import { dayFromIso, isoOfDay } from '#units/day.ts';
+import { Button, Choice, Field, Fields, Problems, useSigner } from '../../parts/parts.ts';
+import { useHouse, useWrite } from '../../windows.ts';
+
+interface FollowFormProps {
+  readonly version: ProgrammeVersion;
+  readonly window: ProgrammesWindow;
+}
+
+/** Puts a person on a programme, from a day. */
+export function FollowForm({ version, window }: FollowFormProps) {
+  const today = useHouse().data?.today;
+  const [person, setPerson] = useState('');
+  const [typed, setTyped] = useState<string | null>(null);
+  const [done, setDone] = useState<string | null>(null);
+  const { signer } = useSigner();
+  const write = useWrite();
+  const from = typed ?? (today === undefined ? '' : isoOfDay(today));
+  const day = dayFromIso(from);
+  const name = window.canFollow.find(({ id }) => id === person)?.name ?? '';
+  const follow = (): void => {
+    if (signer === null || day === null || name === '') return;
+    const request: FollowRequest = { signer: signer.id, programme: version.id, from: day };
+    write.send(ROUTES.follow(person), request, () => {
+      setDone(`${name} follows it from ${from}.`);
+      setPerson('');
+    });
+  };
+  if (window.canFollow.length === 0)
+    return <p className="soft small on-screen">Everybody of ours with a mission follows a programme already.</p>;
+  return (
+    <form
+      className="on-screen"
+      onSubmit={(event) => {
+        event.preventDefault();
+        follow();
+      }}
+    >
+      <Fields>
+        <Choice
+          label="Follow it"
+          value={person}
+          onChange={setPerson}
+          options={window.canFollow.map(({ id, name: each, dayLabel }) => ({
+            value: id,
+            label: `${each}, ${dayLabel}`,
+          }))}
+          nothing="choose a person …"
+        />
+        <Field label="From" name="from" type="date" value={from} onChange={setTyped} problems={write.problems} />
+      </Fields>
+      <Problems problems={write.problems} shownElsewhere={['from']} />
+      <Button type="submit" isDisabled={signer === null || day === null || name === '' || write.isSending}>
+        Follow{signer === null ? '' : `, signed ${signer.name}`}
+      </Button>{' '}
+      <span role="status">{done}</span>
+    </form>
+  );
+}

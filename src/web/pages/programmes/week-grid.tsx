@@ -1,0 +1,71 @@
+import { Link } from 'wouter';
+import type { Exercise } from '#domain/catalogue.ts';
+import type { ProgrammeItem, ProgrammePhase, ProgrammeSession } from '#domain/programme.ts';
+import { showBasis, showRest, showSets } from './item-words.ts';
+import styles from './programmes-page.module.css';
+
+interface WeekGridProps {
+  readonly phase: ProgrammePhase;
+  readonly exercises: readonly Exercise[];
+}
+
+const WEEK = [1, 2, 3, 4, 5, 6, 7] as const;
+
+/** The days of a programme week side by side; days without a session are narrow. */
+export function WeekGrid({ phase, exercises }: WeekGridProps) {
+  return (
+    <ol className={styles['week']}>
+      {WEEK.map((weekday) => {
+        const sessions = phase.sessions.filter((session) => session.weekday === weekday);
+        return (
+          <li key={weekday} className={sessions.length === 0 ? styles['rest'] : styles['day']}>
+            <div className="soft small">day {weekday}</div>
+            {sessions.map((session) => (
+              <Session key={session.id} session={session} exercises={exercises} />
+            ))}
+          </li>
+        );
+      })}
+    </ol>
+  );
+}
+
+interface SessionProps {
+  readonly session: ProgrammeSession;
+  readonly exercises: readonly Exercise[];
+}
+
+function Session({ session, exercises }: SessionProps) {
+  return (
+    <div>
+      <h4>
+        {session.title} <span className="soft">block of {session.blockMinutes} min</span>
+      </h4>
+      <ol className={styles['items']}>
+        {session.items.map((item) => (
+          <Item key={item.id} item={item} exercise={exercises.find(({ id }) => id === item.exercise)} />
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+function Item({ item, exercise }: { readonly item: ProgrammeItem; readonly exercise: Exercise | undefined }) {
+  return (
+    <li>
+      <div>
+        <Link href={`/settings#${item.exercise}`}>{exercise?.name ?? item.exercise}</Link> <b>{showSets(item)}</b>
+        {exercise?.perSide && <span className="soft"> each side</span>}
+      </div>
+      <div>{showBasis(item)}</div>
+      <div className="soft small">
+        {showRest(item)}; priority {item.priority} (1 is kept longest); track {item.track}
+        {item.leading ? ', leads' : ''}
+      </div>
+      <details className="small">
+        <summary>rests on</summary>
+        {item.source}
+      </details>
+    </li>
+  );
+}
