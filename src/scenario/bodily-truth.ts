@@ -39,8 +39,8 @@ const SHARE_OF_THE_ARMS = 0.07;
 
 export const trueShare = (exercise: ExerciseId): number => SHARES[exercise] ?? SHARE_OF_THE_ARMS;
 
-/** Half a year of flight takes 7 % off the legs and 2 % off the rest; a year of preparation adds 16 %. */
-const PER_DAY_IN_FLIGHT = { legs: -0.07 / 180, rest: -0.02 / 180 };
+/** Half a year of flight takes 5 % off the legs and 2 % off the rest; a year of preparation adds 16 %. */
+const PER_DAY_IN_FLIGHT = { legs: -0.05 / 180, rest: -0.02 / 180 };
 const PER_DAY_OF_PREPARATION = 0.0004;
 const LONGEST_PREPARATION = 400;
 
@@ -70,19 +70,21 @@ const sideFactor = (rightOverLeft: number, side: Side | null): number => {
 /** More than these nobody counts. */
 const MOST_REPETITIONS = 40;
 
+/** Repetitions that each set before takes from the next. */
+const TIRED_BY_A_SET = 0.3;
+
 /** Repetitions to failure with a bar, tired by earlier sets; fractions count. */
 export const truePossible = (maximum: number, bar: number, setsBefore: number): number => {
   const fresh = bar <= 0 ? MOST_REPETITIONS : 1 + EPLEY * (maximum / bar - 1);
-  return Math.max(0, Math.min(MOST_REPETITIONS, fresh - 0.4 * setsBefore));
+  return Math.max(0, Math.min(MOST_REPETITIONS, fresh - TIRED_BY_A_SET * setsBefore));
 };
 
 /** The bar [kg] with which so many repetitions would be the last. */
 export const barToFailure = (maximum: number, repetitions: number): number =>
   maximum / overOne(Math.max(1, repetitions));
 
-/** How a reserve feels as a rating of effort: point for point near failure, flatter far from it. */
+/** How a reserve feels as a rating of effort: point for point near failure, flatter far from it, and never under 3. */
 export const feltEffort = (reserve: number, random: Random): number => {
-  const rating = reserve <= 4 ? 10 - reserve : 6 - (reserve - 4) / 4;
-  const heard = rating + 0.4 * normal(random);
-  return Math.min(10, Math.max(3, Math.round(heard)));
+  const rating = reserve <= 4 ? 10 - reserve : 6 - (reserve - 4) / 2.5;
+  return Math.min(10, Math.max(3, Math.round(rating + 0.4 * normal(random))));
 };

@@ -6,6 +6,7 @@ import { type Day, addDays } from '#units/day.ts';
 import { type Agenda, agenda } from './agenda.ts';
 import { answerCard, dayTrained, type Reported } from './answer-card.ts';
 import { type Chronicle, draftNamed, type Pen, pen, writeTogether } from './chronicle.ts';
+import { failingTracks } from './failing-tracks.ts';
 import type { InventedPerson } from './invented-person.ts';
 import { dayOfMoment, momentOf } from './moment.ts';
 import type { AtTheDesk, Office } from './office.ts';
@@ -67,10 +68,11 @@ const enter = (life: Life, entries: Moment): void => {
   );
 };
 
-/** Reads what was written since the last review, issues the week, and lets the cards go their way. */
+/** Reads what was written since the last review, backs off where repetitions were missed, issues the week. */
 const holdReview = (life: Life, { person, at, from, until }: Review): void => {
   const desk = deskAt(life, at);
   readNotes(life, person, desk);
+  backOff(life, person, desk);
   const drafts = life.office.issue(life.pen.log(), { ...desk, person: person.id, from, until });
   for (const fact of life.pen.write(at, drafts))
     if (fact.kind === 'decided' && fact.decision.kind === 'issue') send(life, person, fact.decision.card);
@@ -84,6 +86,22 @@ const readNotes = ({ pen: { log, seen, write } }: Life, person: InventedPerson, 
     at,
     unread.map((note) => draftNamed(`read ${note.id}`, signer, { kind: 'read', person: person.id, note: note.id })),
   );
+};
+
+/** A tenth off every track on which repetitions were missed twice. */
+const backOff = (
+  { pen: { log, seen, write } }: Life,
+  person: InventedPerson,
+  { today, at, signer }: AtTheDesk,
+): void => {
+  for (const track of failingTracks(log(), person.id, today)) {
+    const from = addDays(today, 1);
+    const reason = 'Repetitions missed in the last two sessions.';
+    const change = { kind: 'back off', by: 0.1 } as const;
+    const decision = { kind: 'adjust', person: person.id, track, change, from, until: null, reason } as const;
+    const body: FactBody = { kind: 'decided', decision, answers: null, basis: seen() };
+    write(at, [draftNamed(`back off ${person.id} ${track} ${today}`, signer, body)]);
+  }
 };
 
 const RECEIVED = '06:30';

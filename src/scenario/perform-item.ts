@@ -90,13 +90,17 @@ const maximumOn = (
   return maximum * Math.exp(form);
 };
 
-/** Where a card says "start at", the next set is a tenth heavier or lighter until the effort lies in its band. */
+/** Where a card says "start at", the next set is heavier or lighter until the effort lies in its band. */
 const chosenLoad = (set: CardSet, before: PerformedSet | undefined): number => {
   if (set.load.kind === 'set' || !before) return set.load.increments;
+  const [from, to] = set.load.rpe;
   const rating = 10 - before.reserve;
-  if (rating < set.load.rpe[0]) return Math.max(before.increments + 1, Math.round((before.increments * 1.1) / 5) * 5);
-  return rating > set.load.rpe[1] ? Math.round((before.increments * 0.9) / 5) * 5 : before.increments;
+  if (rating > to) return inFives(before.increments * 0.9);
+  if (rating >= from) return before.increments;
+  return Math.max(before.increments + 1, inFives(before.increments * (rating < 0 ? 1.5 : 1.1)));
 };
+
+const inFives = (increments: number): number => Math.round(increments / 5) * 5;
 
 /** Shoulders complain of what they carry over what they bear: 4 at once, 5 from a tenth over it. */
 const discomfort = (person: InventedPerson, item: CardItem, kilograms: number): number => {

@@ -1,0 +1,159 @@
+import { parseDraft } from '#contract/facts/parse-fact.ts';
+import type { Fact } from '#domain/fact.ts';
+import type { IssuedCard } from '#domain/issued-card.ts';
+import { currentFacts, endOfLog, expectedDigest, factsOfKind } from '#domain/log.ts';
+import type { InventedPerson } from '#scenario/invented-person.ts';
+import { liveThrough } from '#scenario/live-through.ts';
+import { ANSELM, DARIO, INES, KERTTU, OONA, RAFAEL, TEUILA, TOMAS } from '#scenario/people.ts';
+import { flightDay, isoDay, isoOfDay } from '#units/day.ts';
+import { expect, test } from 'vitest';
+import { scenarioOffice } from './scenario-office.ts';
+
+const TODAY = isoDay('2027-03-01');
+const { log, writings, refused } = liveThrough(TODAY, scenarioOffice('ballast test'));
+const current = currentFacts(log, endOfLog(log));
+const decisions = factsOfKind(current, 'decided');
+const documents = decisions.flatMap(({ decision }) => (decision.kind === 'issue' ? [decision.card] : []));
+
+const cardsOf = (person: InventedPerson): readonly IssuedCard[] =>
+  documents.filter((document) => document.person.id === person.id);
+const onFlightDay = (person: InventedPerson, day: number): IssuedCard => {
+  const found = cardsOf(person).find(({ card, mission }) => flightDay(mission.launch, card.day) === day);
+  if (!found) throw new Error(`${person.name} has no card of flight day ${day}`);
+  return found;
+};
+const resultOf = (document: IssuedCard): Fact<'trained'> | undefined =>
+  factsOfKind(current, 'trained').find(({ card }) => card === document.id);
+const resultsOf = (person: InventedPerson): readonly Fact<'trained'>[] =>
+  factsOfKind(current, 'trained').filter((fact) => fact.person === person.id);
+const squatLoad = ({ card }: IssuedCard): number | undefined =>
+  card.items.find(({ exercise }) => exercise === 'back-squat')?.sets.findLast(({ kind }) => kind === 'work')?.load
+    .increments;
+
+test('everything was recorded before today, in order, and stands up to its digest', () => {
+  const moments = log.map(({ recordedAt }) => recordedAt);
+  expect(moments).toEqual(moments.toSorted());
+  expect(moments.every((moment) => moment < isoOfDay(TODAY))).toBe(true);
+  expect(log.every((fact) => fact.digest === expectedDigest(fact))).toBe(true);
+});
+
+test('every draft is one that the log takes', () => {
+  const drafts = writings.flatMap((writing) => writing.drafts);
+  expect(drafts.map((draft) => parseDraft(draft)).filter(({ kind }) => kind === 'refused')).toEqual([]);
+  expect(new Set(drafts.map(({ id }) => id)).size).toBe(log.length);
+});
+
+test('it is the same every time', () => {
+  expect(liveThrough(TODAY, scenarioOffice('ballast test')).log.at(-1)?.digest).toBe(log.at(-1)?.digest);
+});
+
+test('cards are issued to those in flight alone, three a week and nothing before flight day 4', () => {
+  const holders = new Set(documents.map(({ person }) => person.id));
+  expect(holders).toEqual(new Set([INES, TOMAS, OONA, KERTTU, RAFAEL].map(({ id }) => id)));
+  expect([ANSELM, DARIO, TEUILA].flatMap((person) => cardsOf(person))).toEqual([]);
+  expect(cardsOf(INES).map(({ card, mission }) => flightDay(mission.launch, card.day))).toEqual([
+    4, 6, 8, 11, 13, 15, 18, 20, 22, 25, 27,
+  ]);
+});
+
+// 104.7 kg, 71.4 kg, share 0.717, 0.78 of the maximum, heaviest bar 102.5 kg: 0.80 and 0.60 on the ramps give 96.06 kg,
+// 0.85 and 0.70 give 105.26 kg, capped at the heaviest bar carried; in steps of 5 lb.
+test('the first heavy squats are 210 lb, and 225 lb with 3.2 kg capped off at the shoulders', () => {
+  expect([4, 11].map((day) => squatLoad(onFlightDay(INES, day)))).toEqual([210, 225]);
+  const squat = onFlightDay(INES, 11).card.items.find(({ exercise }) => exercise === 'back-squat');
+  expect(squat?.limits.find(({ binds }) => binds)?.kind).toBe('shoulder rule');
+});
+
+test('a first week is cut by sickness and a docking', () => {
+  const causes = [4, 6].map(
+    (day) => factsOfKind(current, 'called off').find(({ card }) => card === onFlightDay(TOMAS, day).id)?.cause,
+  );
+  expect(causes).toEqual(['medical', 'operations']);
+});
+
+test('the results of four sessions arrive on one morning, out of order, and one of them a second time', () => {
+  const results = [13, 15, 18, 20].map((day) => resultOf(onFlightDay(TOMAS, day)));
+  const moments = results.map((fact) => fact?.recordedAt ?? '');
+  expect(new Set(moments.map((moment) => moment.slice(0, 10)))).toEqual(new Set(['2027-02-28']));
+  expect(moments).not.toEqual(moments.toSorted());
+  expect(refused.map(({ person, card }) => [person, card])).toEqual([[TOMAS.id, onFlightDay(TOMAS, 15).id]]);
+});
+
+test('effort is blank in half the sets of one, and 7 in all of another', () => {
+  const late = resultsOf(TOMAS).filter(({ day }) => flightDay(onFlightDay(TOMAS, 4).mission.launch, day) >= 13);
+  const efforts = late.flatMap(({ sets }) => sets.map(({ effort }) => effort));
+  const blank = efforts.filter((effort) => effort === null).length / efforts.length;
+  // Two or four sets: exactly half; three: a third.
+  expect(blank).toBeGreaterThan(0.33);
+  expect(blank).toBeLessThan(0.51);
+  const sevens = resultsOf(KERTTU).flatMap(({ sets }) => sets.map(({ effort }) => effort));
+  expect(sevens.length).toBeGreaterThan(100);
+  expect(sevens.every((effort) => effort?.kind === 'RPE' && effort.value === 7)).toBe(true);
+});
+
+test('a note says other loads than the ones typed beside it, and nobody has read it yet', () => {
+  const [note] = factsOfKind(current, 'noted').filter(({ person }) => person === TOMAS.id);
+  const said = Number(/last two at (\d+)/.exec(note?.text ?? '')?.[1]);
+  const typed = resultOf(onFlightDay(TOMAS, 20))?.sets.map(({ load }) => Number(load.text)) ?? [];
+  expect(said).toBeGreaterThan(0);
+  expect(typed).not.toContain(said);
+  expect(factsOfKind(current, 'read').some((read) => read.note === note?.id)).toBe(false);
+});
+
+test('a heavy and a light card were swapped: each result lies on the other day', () => {
+  const days = [60, 62].map((day) => {
+    const document = onFlightDay(RAFAEL, day);
+    return flightDay(document.mission.launch, resultOf(document)?.day ?? document.card.day);
+  });
+  expect(days).toEqual([62, 60]);
+});
+
+test('one stands at the ceiling of the machine', () => {
+  const loads = cardsOf(RAFAEL).flatMap(({ card }) =>
+    card.items.flatMap(({ sets }) => sets.map((set) => set.load.increments)),
+  );
+  expect(Math.max(...loads)).toBe(600);
+});
+
+test('one whose shoulders complain of 4 and 5 stays at the foot of both ramps', () => {
+  const scores = factsOfKind(current, 'hurt').filter(({ person, when }) => person === OONA.id && when === 'during');
+  expect(new Set(scores.map(({ score }) => score))).toEqual(new Set([4, 5]));
+  const last = cardsOf(OONA)
+    .at(-1)
+    ?.card.items.find(({ exercise }) => exercise === 'heel-raise');
+  expect([last?.ramp?.effort, last?.ramp?.share]).toEqual([0.8, 0.6]);
+});
+
+test('a limit recalls the cards that it forbids in the same writing, and their receipt is still out', () => {
+  const moment = writings.find(({ drafts }) =>
+    drafts.some(({ body }) => body.kind === 'restricted' && body.person === OONA.id),
+  );
+  expect(moment?.drafts.map(({ body }) => (body.kind === 'decided' ? body.decision.kind : body.kind))).toEqual([
+    'restricted',
+    'recall',
+    'recall',
+  ]);
+  expect(factsOfKind(current, 'received').filter(({ what }) => what === 'recall')).toEqual([]);
+});
+
+test('a deputy signs for the specialist while she is away', () => {
+  const standIn = documents.filter(({ issuedBy }) => issuedBy.signsFor !== null);
+  expect(standIn.length).toBeGreaterThan(0);
+  expect(new Set(standIn.map(({ issuedBy }) => issuedBy.signsFor))).toEqual(new Set(['Maud Arkwright']));
+});
+
+test('every card but the silent ones has an answer before the last review', () => {
+  const silent = [onFlightDay(KERTTU, 48), onFlightDay(RAFAEL, 34)].map(({ id }) => id);
+  const recalled = decisions.flatMap(({ decision }) => (decision.kind === 'recall' ? [decision.card] : []));
+  const answered = new Set(
+    current.flatMap((fact) =>
+      'card' in fact && (fact.kind === 'trained' || fact.kind === 'called off' || fact.kind === 'missed')
+        ? [fact.card]
+        : [],
+    ),
+  );
+  const unanswered = documents.filter(
+    ({ id, card }) => card.day < TODAY - 4 && !answered.has(id) && !recalled.includes(id),
+  );
+  expect(new Set(unanswered.map(({ id }) => id))).toEqual(new Set(silent));
+});
