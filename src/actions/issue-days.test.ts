@@ -1,0 +1,166 @@
+import { expect, test } from 'vitest';
+import { addDays } from '#units/day.ts';
+import { entered } from '#units/entered.ts';
+import { workIncrements } from '#domain/card.ts';
+import { digestOf } from '#domain/digest.ts';
+import { idOf } from '#domain/identity.ts';
+import { issueDays } from './issue-days.ts';
+import { recordFacts } from './record-facts.ts';
+import { enter, LAUNCH, OTHER, PERSON, startedHouse, type StartedHouse } from './started-house.fixture.ts';
+
+const FIRST_DAY = addDays(LAUNCH, 3);
+
+const issueFirst = ({ workplace, signer, snapshot }: StartedHouse, basis = snapshot().upTo) =>
+  issueDays(workplace, { person: PERSON, signer, days: [FIRST_DAY], basis, reasons: {} });
+
+const issued = async (house: StartedHouse) => {
+  const answer = await issueFirst(house);
+  if (answer.kind !== 'done') throw new Error(answer.problems.map(({ what }) => what).join(' '));
+  const [document] = answer.result.documents;
+  if (!document) throw new Error('No card was issued.');
+  return document;
+};
+
+test('issuing writes one self-contained document with its digest, signed by name', async () => {
+  const house = await startedHouse();
+  const document = await issued(house);
+  const { digest, ...content } = document;
+  expect(digestOf(content)).toBe(digest);
+  expect(document.issuedBy.name).toBe('Hanne Visser');
+  expect(document.raises.length).toBeGreaterThan(0);
+  expect(document.raises.every(({ from }) => from === null)).toBe(true);
+  expect(house.snapshot().road(PERSON)?.cards[0]).toMatchObject({ state: 'issued', record: { delivery: 'issued' } });
+});
+
+test('what was recorded about the person since the signer looked refuses the signature; what is about others does not', async () => {
+  const house = await startedHouse();
+  const seen = house.snapshot().upTo;
+  const mass = (person: typeof PERSON) => ({
+    kind: 'measured' as const,
+    person,
+    day: addDays(LAUNCH, -3),
+    what: 'body mass' as const,
+    value: entered('72', 'kg'),
+  });
+  await enter(house.workplace, house.signer, [mass(OTHER)]);
+  await enter(house.workplace, house.signer, [mass(PERSON)]);
+  const stale = await issueFirst(house, seen);
+  expect(stale).toMatchObject({ kind: 'refused', because: 'moved on' });
+  const before = house.snapshot().upTo;
+  await enter(house.workplace, house.signer, [mass(OTHER)]);
+  expect((await issueFirst(house, before)).kind).toBe('done');
+});
+
+test('a restriction recalls the issued card in the transaction that records it', async () => {
+  const house = await startedHouse();
+  const document = await issued(house);
+  const answer = await recordFacts(house.workplace, house.signer, [
+    {
+      body: {
+        kind: 'restricted',
+        person: PERSON,
+        restriction: {
+          scope: { kind: 'exercise', exercise: 'back-squat' },
+          limit: { kind: 'forbidden' },
+          toldBy: 'the flight physician',
+          toldOn: addDays(LAUNCH, -2),
+          confirmed: false,
+          from: addDays(LAUNCH, -2),
+          reviewOn: null,
+        },
+        medicalReason: null,
+      },
+      supersedes: null,
+      reason: null,
+    },
+  ]);
+  if (answer.kind !== 'done') throw new Error(answer.problems.map(({ what }) => what).join(' '));
+  expect(answer.result.recalled).toBe(1);
+  expect(answer.facts.map(({ kind }) => kind)).toEqual(['restricted', 'decided']);
+  expect(answer.facts[1]).toMatchObject({ decision: { kind: 'recall', card: document.id } });
+  const cards = house.snapshot().road(PERSON)?.cards ?? [];
+  expect(cards.find((card) => card.state === 'issued')).toMatchObject({ record: { delivery: 'recalled' } });
+  const replacement = cards.find((card) => card.state === 'planned' && card.day === FIRST_DAY);
+  expect(
+    replacement?.state === 'planned' && replacement.card.items.some(({ exercise }) => exercise === 'back-squat'),
+  ).toBe(false);
+});
+
+test('good results raise nothing that stands signed: the issued card keeps its loads and the raise waits', async () => {
+  const house = await startedHouse();
+  const days = [addDays(LAUNCH, 3), addDays(LAUNCH, 5), addDays(LAUNCH, 7), addDays(LAUNCH, 10)];
+  const answer = await issueDays(house.workplace, {
+    person: PERSON,
+    signer: house.signer,
+    days,
+    basis: house.snapshot().upTo,
+    reasons: {},
+  });
+  if (answer.kind !== 'done') throw new Error(answer.problems.map(({ what }) => what).join(' '));
+  const documents = answer.result.documents;
+  for (const document of documents.slice(0, 3)) {
+    house.setToday(document.card.day);
+    await enter(house.workplace, house.signer, [
+      {
+        kind: 'trained',
+        person: PERSON,
+        day: document.card.day,
+        card: document.id,
+        sets: document.sets.flatMap(({ id, item, place }) => {
+          const planned = document.card.items.find((each) => each.item === item);
+          const set = planned?.sets[place];
+          return planned && set
+            ? [
+                {
+                  set: id,
+                  repetitions: set.repetitions,
+                  load: entered(String(set.load.increments * Number(planned.increment)), planned.unit),
+                  effort: { kind: 'RPE' as const, value: 6 },
+                  side: set.side,
+                },
+              ]
+            : [];
+        }),
+        sessionRpe: 5,
+        minutes: 70,
+      },
+    ]);
+  }
+  house.setToday(addDays(LAUNCH, 8));
+  const cards = house.snapshot().road(PERSON)?.cards ?? [];
+  const standing = cards.find((card) => card.day === days[3]);
+  const squat = (items: (typeof documents)[number]['card']['items']) =>
+    items.find(({ exercise }) => exercise === 'back-squat');
+  const before = squat(documents[3]?.card.items ?? []);
+  const now = standing?.state === 'issued' ? squat(standing.record.document.card.items) : undefined;
+  expect(before && now && workIncrements(now)).toBe(before && workIncrements(before));
+  const raised = cards
+    .flatMap((card) => (card.state === 'planned' ? card.card.items : []))
+    .filter(({ raise }) => raise);
+  expect(raised.length).toBeGreaterThan(0);
+  expect(
+    house.workplace.store.facts().filter((fact) => fact.kind === 'decided' && fact.decision.kind === 'raise'),
+  ).toEqual([]);
+});
+
+test('a day that cannot be issued refuses all of them', async () => {
+  const house = await startedHouse();
+  const { upTo } = house.snapshot();
+  const answer = await issueDays(house.workplace, {
+    person: PERSON,
+    signer: house.signer,
+    days: [FIRST_DAY, addDays(FIRST_DAY, 1)],
+    basis: upTo,
+    reasons: {},
+  });
+  expect(answer).toMatchObject({ kind: 'refused', because: 'request' });
+  expect(house.snapshot().upTo).toBe(upTo);
+  const stranger = await issueDays(house.workplace, {
+    person: PERSON,
+    signer: idOf('nobody'),
+    days: [FIRST_DAY],
+    basis: upTo,
+    reasons: {},
+  });
+  expect(stranger).toMatchObject({ kind: 'refused', problems: [{ field: 'signer' }] });
+});
