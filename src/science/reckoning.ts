@@ -127,22 +127,31 @@ export class Reckoning<Given extends Columns, Known extends Columns> {
   }
 }
 
-type Evaluate = (...given: number[]) => number;
+type Evaluate = (...given: readonly number[]) => number;
 
-/** Spread calls cost more than the arithmetic: the usual arities are written out. */
+/**
+ * Spread calls cost more than the arithmetic: the usual numbers of arguments are written out, and no function is made on
+ * the way. Places are taken by key: to take them in turn costs as much again. Places and rows hold what `cell` and `fill`
+ * put there.
+ */
 const evaluate = (formula: Evaluate, of: readonly number[], rows: Float64Array, offset: number): number => {
-  const at = (place: number): number => rows[offset + (of[place] as number)] as number;
+  const { 0: a, 1: b, 2: c, 3: d } = of as readonly [number, number, number, number];
   switch (of.length) {
     case 1:
-      return formula(at(0));
+      return formula(rows[offset + a] as number);
     case 2:
-      return formula(at(0), at(1));
+      return formula(rows[offset + a] as number, rows[offset + b] as number);
     case 3:
-      return formula(at(0), at(1), at(2));
+      return formula(rows[offset + a] as number, rows[offset + b] as number, rows[offset + c] as number);
     case 4:
-      return formula(at(0), at(1), at(2), at(3));
+      return formula(
+        rows[offset + a] as number,
+        rows[offset + b] as number,
+        rows[offset + c] as number,
+        rows[offset + d] as number,
+      );
     default:
-      return formula(...of.map((_, place) => at(place)));
+      return formula(...of.map((place) => rows[offset + place] as number));
   }
 };
 
