@@ -13,4 +13,5 @@ export { Problems, type ProblemsProps } from './problems.tsx';
 export { useShortcut } from './shortcut.ts';
 export { Table, type TableProps } from './table.tsx';
 export { WorkingPanel } from './working-panel.tsx';
+export { SignAs } from './sign-as.tsx';
 export { useSigner, type Signing } from '../signer.tsx';

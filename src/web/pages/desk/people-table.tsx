@@ -47,11 +47,6 @@ const Row = ({ person, mixed }: { readonly person: DeskPerson; readonly mixed: b
   </tr>
 );
 
-/** Missions first seen first, so that a crew stands together. */
-const missionsOf = (people: readonly DeskPerson[]): readonly (string | null)[] => [
-  ...new Set(people.map(({ mission }) => mission)),
-];
-
 /** Everybody on one line. */
 export const PeopleTable = ({ desk: { people } }: { readonly desk: DeskWindow }) => {
   const unit = unitOf(people, 'squat');
@@ -72,22 +67,20 @@ export const PeopleTable = ({ desk: { people } }: { readonly desk: DeskWindow })
           <th scope="col">Reported, 14 days</th>
         </tr>
       </thead>
-      {GROUPS.flatMap(({ group, label }) => {
+      {GROUPS.map(({ group, label }) => {
         const inGroup = people.filter((person) => person.group === group);
-        return missionsOf(inGroup).map((mission) => (
-          <tbody key={`${group} ${mission ?? ''}`}>
+        return inGroup.length > 0 ? (
+          <tbody key={group}>
             <tr className={styles['group']}>
               <th scope="rowgroup" colSpan={6}>
-                {mission ? `${label} · ${mission}` : label}
+                {label}
               </th>
             </tr>
-            {inGroup
-              .filter((person) => person.mission === mission)
-              .map((person) => (
-                <Row key={person.id} person={person} mixed={mixed} />
-              ))}
+            {inGroup.map((person) => (
+              <Row key={person.id} person={person} mixed={mixed} />
+            ))}
           </tbody>
-        ));
+        ) : null;
       })}
     </Table>
   );

@@ -4,6 +4,7 @@ import type { DeskLine } from '#contract/windows/desk-window.ts';
 import { Button } from '../../parts/button.tsx';
 import { Actions, Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
+import { SignAs } from '../../parts/sign-as.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { RaiseTable } from '../../parts/raise-table.tsx';
 import { useSigner } from '../../signer.tsx';
@@ -44,10 +45,10 @@ export const ProposalDialog = ({ line, answer, onClose }: ProposalDialogProps) =
       <Problems problems={problems} shownElsewhere={['reason']} />
       <Actions>
         <Button kind="main" onPress={confirm} isDisabled={isSending || !isReady} isFirst={answer === 'sign'}>
-          {answer === 'sign' ? `Sign as ${signer?.name ?? '…'}` : 'Decline'}
+          {answer === 'sign' ? 'Sign' : 'Decline'}
         </Button>
         <Button onPress={onClose}>Leave it open</Button>
-        {signer ? null : <span className="soft">Choose who is signing at the top of the page.</span>}
+        <SignAs />
       </Actions>
     </Dialog>
   );

@@ -5,6 +5,7 @@ import { Button } from '../../parts/button.tsx';
 import { longDate } from '../../parts/dates.ts';
 import { Actions, Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
+import { SignAs } from '../../parts/sign-as.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { useSigner } from '../../signer.tsx';
 import { useWrite } from '../../windows.ts';
@@ -46,7 +47,7 @@ export const AdjustDialog = ({ sheet, column, exercise, cell, change, onClose }:
           {change === 'hold' ? 'Sign the hold' : 'Sign 10 % less'}
         </Button>
         <Button onPress={onClose}>Leave it</Button>
-        {signer ? null : <span className="soft">Choose who is signing at the top of the page.</span>}
+        <SignAs />
       </Actions>
     </Dialog>
   );

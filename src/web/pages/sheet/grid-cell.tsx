@@ -6,18 +6,19 @@ import { todayColumn } from './grid-places.ts';
 import styles from './sheet.module.css';
 
 const groundOf = (column: SheetColumn, cell: SheetCell | null): string | undefined => {
+  if (!cell) return undefined;
   if (column.outcome === 'called off') return styles['calledoff'];
   if (column.outcome === 'not heard') return styles['notheard'];
   if (column.outcome === 'missed') return styles['missed'];
   if (column.state === 'expected') return styles['expected'];
-  if (cell && column.state === 'planned' && column.gaps.length === 0) return styles['canissue'];
+  if (column.state === 'planned' && column.gaps.length === 0) return styles['canissue'];
   return undefined;
 };
 
 const Hurt = ({ hurt }: { readonly hurt: SheetCell['hurt'] }) =>
   hurt ? (
     <span className={styles['hurt']} title={`${hurt.site}, discomfort ${hurt.score} of 10`}>
-      {' '}
+      {' hurt '}
       {hurt.score}
       {hurt.side ? ` ${hurt.side === 'left' ? 'L' : 'R'}` : ''}
       <span className="unseen"> of 10, {hurt.site}</span>
@@ -44,7 +45,7 @@ const Content = ({ column, cell }: { readonly column: SheetColumn; readonly cell
     <Note note={cell.note} />
     <span className={styles['planned']}>
       {cell.planned}
-      {cell.raise ? (
+      {cell.raise && !column.past ? (
         <span className={styles['raised']} title="goes up: signed when issued">
           {' '}
           ↑
@@ -86,6 +87,6 @@ export const GridCell = ({ sheet, column, index, row, cell, name, isCursor }: Gr
     <span className="unseen">
       {name}, {shortDate(column.day)}, {stateOf(column)}:{' '}
     </span>
-    {cell ? <Content column={column} cell={cell} /> : <span className="faint">–</span>}
+    {cell ? <Content column={column} cell={cell} /> : <span className="unseen">not in this session</span>}
   </td>
 );

@@ -14,6 +14,7 @@ import { Actions, Dialog } from '../../parts/dialog.tsx';
 import { Empty } from '../../parts/page.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { RaiseTable } from '../../parts/raise-table.tsx';
+import { SignAs } from '../../parts/sign-as.tsx';
 import { useSigner } from '../../signer.tsx';
 import { useWrite } from '../../windows.ts';
 import styles from './sheet.module.css';
@@ -92,7 +93,7 @@ interface SignProps {
 
 /** Every raise with its reasons, the caution, and the one button. */
 const Sign = ({ sheet, days, preview, onIssued }: SignProps) => {
-  const { signer, signsFor } = useSigner();
+  const { signer } = useSigner();
   const [reasons, setReasons] = useState<Readonly<Record<string, string>>>({});
   const { send, isSending, problems } = useWrite();
   const isReasoned = preview.raises.every(
@@ -126,12 +127,8 @@ const Sign = ({ sheet, days, preview, onIssued }: SignProps) => {
         <Button kind="main" onPress={sign} isDisabled={isSending || !isReady} isFirst>
           Sign and issue
         </Button>
-        <span className="soft">
-          {signer
-            ? `as ${signer.name}${signsFor ? ` for ${signsFor}` : ''}`
-            : 'Choose who is signing at the top of the page.'}
-          {isReasoned ? '' : ' A raise above the step needs its reason.'}
-        </span>
+        <SignAs />
+        {isReasoned ? null : <span className="soft">A raise above the step needs its reason.</span>}
       </Actions>
     </>
   );

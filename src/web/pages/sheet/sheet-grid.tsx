@@ -16,7 +16,11 @@ export interface SheetGridProps {
 const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow }) => (
   <td className={styles['margin']}>
     {[lastHere, estimate].filter((says) => says !== null).join(' · ') || <span className="faint">–</span>}
-    {rule ? <div className="soft">{rule}</div> : null}
+    {rule ? (
+      <div className={styles['signedrule']} title={rule}>
+        {rule}
+      </div>
+    ) : null}
   </td>
 );
 
@@ -55,11 +59,17 @@ const Groups = ({ sheet, place }: Pick<SheetGridProps, 'sheet' | 'place'>) => {
     <Fragment key={label}>
       <tr className={styles['group']}>
         <th scope="rowgroup" colSpan={sheet.columns.length + 2}>
-          {label}
+          <span>{label}</span>
         </th>
       </tr>
-      {inGroup.map((row) => (
-        <ExerciseRow key={row.exercise} sheet={sheet} row={row} at={rows.indexOf(row) + 1} place={place} />
+      {inGroup.map((row, at) => (
+        <ExerciseRow // A lift may stand in a session twice, on two tracks.
+          key={`${at} ${row.exercise}`}
+          sheet={sheet}
+          row={row}
+          at={rows.indexOf(row) + 1}
+          place={place}
+        />
       ))}
     </Fragment>
   ));
@@ -74,6 +84,9 @@ const placeOf = (target: EventTarget): Place | null => {
   return row === undefined || column === undefined || Number.isNaN(row) ? null : { row, column };
 };
 
+/** Of the width, what is past when the page opens. */
+const PAST_SHARE = 0.3;
+
 /** Opens at today: four weeks back would fill a narrow screen. */
 const useTodayInView = (sheet: SheetWindow) => {
   const grid = useRef<HTMLTableElement>(null);
@@ -81,8 +94,10 @@ const useTodayInView = (sheet: SheetWindow) => {
   useEffect(() => {
     const frame = grid.current?.parentElement;
     const head = cellAt(grid.current, { row: 0, column: today });
-    if (frame && head && frame.scrollWidth > frame.clientWidth)
-      frame.scrollLeft = head.offsetLeft - frame.clientWidth * 0.55;
+    if (!frame || !head || frame.scrollWidth <= frame.clientWidth) return;
+    const shown = Math.max(1, Math.floor((frame.clientWidth * PAST_SHARE) / head.offsetWidth));
+    const first = cellAt(grid.current, { row: 0, column: Math.max(0, today - shown) });
+    frame.scrollLeft = first ? first.offsetLeft - (grid.current?.querySelector('th')?.offsetWidth ?? 0) : 0;
   }, [today]);
   return grid;
 };

@@ -16,8 +16,8 @@ type Open = 'cell' | 'hold' | 'back off' | 'issue' | null;
 const Legend = ({ unit }: { readonly unit: string }) => (
   <p className={styles['legend']}>
     Loads in {unit} as the machine shows them. Planned over done; after the point, effort as RPE; ● unread note, ○ read;
-    a number with a side is discomfort. Pale blue can be issued; grey is only expected; hatched was called off; barred
-    was not heard.{' '}
+    hurt: discomfort of 10, with its side. Pale blue can be issued; grey is only expected; hatched was called off;
+    barred was not heard. ↑ goes up when it is signed; ⊤ is held by a limit.{' '}
     <span className="on-screen">
       Arrows move, <kbd>Enter</kbd> opens, <kbd>H</kbd> hold, <kbd>B</kbd> back off 10 %, <kbd>I</kbd> issue,{' '}
       <kbd>N</kbd> next person.

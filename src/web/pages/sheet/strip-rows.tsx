@@ -9,7 +9,7 @@ const Span = ({ cell: { width, laid } }: { readonly cell: LaneCell }) => (
     {laid ? (
       <span className={join(styles[laid.span.shape], styles[laid.span.tone])} title={laid.span.says}>
         {laid.span.tone === 'plain' ? null : <span aria-hidden="true">{laid.span.tone === 'stop' ? '■ ' : '▲ '}</span>}
-        {laid.span.says}
+        <span className={styles['stripsays']}>{laid.span.says}</span>
       </span>
     ) : null}
   </td>
