@@ -171,7 +171,8 @@ test('signing a proposal and issuing the card write the same raise', () => {
   const proposal = signed.road(today).proposals.find((each) => each.rule === 'ramp step' && each.change !== null);
   const planned = heavySquat(signed, 11);
   for (const each of signed.road(today).proposals)
-    if (each.rule === 'ramp step' && each.change) signed.add({ kind: 'decided', answers: each.id, basis: signed.end, decision: each.change });
+    if (each.rule === 'ramp step' && each.change)
+      signed.add({ kind: 'decided', answers: each.id, basis: signed.end, decision: each.change });
   expect(proposal).toBeDefined();
   expect(workIncrements(heavySquat(signed, 11))).toBe(workIncrements(planned));
   expect(heavySquat(signed, 11).ramp).toEqual(planned.ramp);
