@@ -1,5 +1,5 @@
 import type { CardItem, CardSet, SignedRule } from '#domain/card.ts';
-import { plainAscii } from './plain-ascii.ts';
+import { plainAscii, shortAscii } from './plain-ascii.ts';
 import { shownLoad } from './shown-load.ts';
 
 /** What may go where a week does not fit. */
@@ -11,11 +11,11 @@ export interface Keeps {
 /** One exercise of a card in a few lines. */
 export const itemLines = (item: CardItem, keeps: Keeps): readonly string[] => [
   `${item.place} ${plainAscii(item.exerciseName)}, ${item.unit}${settingsText(item)}`,
-  ...(keeps.lastTime && item.last !== null ? [`  last ${plainAscii(item.last)}`] : []),
+  ...(keeps.lastTime && item.last !== null ? [` last ${shortAscii(item.last)}`] : []),
   ...setLines(item),
-  ...(item.rule ? [`  rule ${shortRule(item, item.rule)}`] : []),
-  ...item.says.map((says) => `  ${plainAscii(says)}`),
-  ...(keeps.cues && item.cues.length > 0 ? [`  ${plainAscii(item.cues.join('; '))}`] : []),
+  ...(item.rule ? [` rule ${shortRule(item, item.rule)}`] : []),
+  ...item.says.map((says) => ` ${shortAscii(says)}`),
+  ...(keeps.cues && item.cues.length > 0 ? [` ${plainAscii(item.cues.join('; '))}`] : []),
 ];
 
 const settingsText = ({ settings }: CardItem): string =>
@@ -30,7 +30,7 @@ const setLines = (item: CardItem): readonly string[] => {
   const rest = restText(work);
   const feel = `feel ${span(item.shouldFeel)}`;
   return [
-    `  ${[
+    ` ${[
       ...(warmUps.length > 0 ? [`warm ${setsText(item, warmUps)}`] : []),
       `WORK ${setsText(item, work)}`,
       ...(rest ? [rest] : []),

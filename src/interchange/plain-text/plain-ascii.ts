@@ -35,6 +35,9 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   ð: 'd',
 };
 
+/** Flight day is FD where every byte counts. */
+export const shortAscii = (text: string): string => plainAscii(text).replace(/\bflight day (?=\d)/gi, 'FD ');
+
 /** Text on one line in printable ASCII: signs spelled out, accents dropped, anything else a question mark. */
 export const plainAscii = (text: string): string =>
   [...text.normalize('NFC')]

@@ -3,20 +3,20 @@ import { cardCode } from '#domain/card-code.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { itemLines, type Keeps } from './item-lines.ts';
-import { plainAscii } from './plain-ascii.ts';
+import { shortAscii } from './plain-ascii.ts';
 
 /** One session: its head, its exercises, what to leave out. */
 export const sessionLines = (document: IssuedCard, keeps: Keeps): readonly string[] => {
   const { card } = document;
   return [
-    plainAscii(
+    shortAscii(
       `== ${card.missionDay} ${card.title}${card.deload ? ' (easier week)' : ''}. Code ${cardCode(document.digest)}. ` +
         `${Math.round(totalMinutes(card))} of ${card.blockMinutes} min. Valid until ${validUntil(document)}.`,
     ),
     ...card.items.flatMap((item) => itemLines(item, keeps)),
-    ...card.leftOut.map(({ exerciseName, says }) => plainAscii(`Left out: ${exerciseName}: ${says}`)),
+    ...card.leftOut.map(({ exerciseName, says }) => shortAscii(`Left out: ${exerciseName}: ${says}`)),
     ...(card.shortOfTime.length > 0 ? [`Short of time: leave out ${card.shortOfTime.join(', then ')}.`] : []),
-    ...(card.machineDown === '' ? [] : [plainAscii(`Machine down: ${card.machineDown}`)]),
+    ...(card.machineDown === '' ? [] : [shortAscii(`Machine down: ${card.machineDown}`)]),
   ];
 };
 

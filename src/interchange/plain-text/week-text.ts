@@ -2,7 +2,7 @@ import { isoOfDay } from '#units/day.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import type { WeekTextWindow } from '#contract/windows/card-window.ts';
 import { USUAL_RULE, type Keeps } from './item-lines.ts';
-import { plainAscii } from './plain-ascii.ts';
+import { shortAscii } from './plain-ascii.ts';
 import { sessionLines } from './session-lines.ts';
 import { breathingLine, STOP_BOX } from './stop-box.ts';
 
@@ -59,7 +59,7 @@ const wholeText = (
 /** Names may be long; a head that ate the message would help nobody. */
 const LONGEST_NAME = 60;
 const short = (text: string): string => {
-  const plain = plainAscii(text);
+  const plain = shortAscii(text);
   return plain.length > LONGEST_NAME ? `${plain.slice(0, LONGEST_NAME - 3)}...` : plain;
 };
 
@@ -74,7 +74,7 @@ const headLines = (documents: readonly IssuedCard[]): readonly string[] => {
 };
 
 const daySpan = (first: IssuedCard, last: IssuedCard): string =>
-  plainAscii(
+  shortAscii(
     first === last
       ? `${first.card.missionDay} (${isoOfDay(first.card.day)})`
       : `${first.card.missionDay} (${isoOfDay(first.card.day)}) to ${last.card.missionDay} (${isoOfDay(last.card.day)})`,

@@ -1,0 +1,177 @@
+import * as fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { addDays, isoDay } from '#units/day.ts';
+import type { CardItem, CardSet } from '#domain/card.ts';
+import { cardCode } from '#domain/card-code.ts';
+import { digestOf } from '#domain/digest.ts';
+import type { Sequence } from '#domain/fact.ts';
+import { idOf, instant } from '#domain/identity.ts';
+import type { IssuedCard } from '#domain/issued-card.ts';
+import { MOST_BYTES, weekText } from './week-text.ts';
+
+const LAUNCH = isoDay('2031-05-05');
+
+const work = (increments: number, side: CardSet['side'] = null): CardSet => ({
+  kind: 'work',
+  load: { kind: 'set', increments },
+  repetitions: 6,
+  side,
+  rest: 120,
+});
+
+const item = (more: Partial<CardItem> = {}): CardItem => ({
+  item: idOf('squat-first'),
+  track: idOf('squat heavy'),
+  leading: true,
+  place: 1,
+  exercise: idOf('back-squat'),
+  exerciseName: 'Back squat',
+  carriedAtShoulders: true,
+  machine: idOf('resistive-machine'),
+  machineName: 'Resistive machine',
+  unit: 'lb',
+  increment: '1',
+  priority: 1,
+  basis: 'from last',
+  settings: [{ field: 'shoulder pads', value: '4', side: 'left' }],
+  last: 'flight day 20: 265 × 6 6 6 6, RPE 7',
+  cues: ['Brace before you move', 'Knees over the feet'],
+  sets: [work(270), work(270), work(270), work(270)],
+  reserve: 2,
+  shouldFeel: [7, 8],
+  ramp: null,
+  rule: { add: 5, rpeAtMost: 8, discomfortBelow: 3, neverOver: 300, takeOff: 20, says: 'add 5' },
+  limits: [],
+  raise: null,
+  row: null,
+  says: [],
+  ...more,
+});
+
+const card = (items: readonly CardItem[], day = 3, name = 'Birte Økonkwo'): IssuedCard => {
+  const content: Omit<IssuedCard, 'digest'> = {
+    document: 'ballast issued card',
+    version: 1,
+    id: idOf(`card-${day}`),
+    replaces: null,
+    issuedAt: instant('2031-05-03T09:00:00.000Z'),
+    issuedBy: { id: idOf('hanne'), name: 'Hanne Visser', signsFor: null },
+    validUntil: addDays(LAUNCH, day + 7),
+    person: { id: idOf('birte'), name },
+    mission: { name: 'Tern 4', launch: LAUNCH },
+    card: {
+      person: idOf('birte'),
+      day: addDays(LAUNCH, day),
+      missionDay: `flight day ${day + 1}`,
+      phase: 'main flight',
+      week: 1,
+      session: idOf('heavy'),
+      title: 'Heavy day',
+      deload: false,
+      programme: { id: idOf('programme'), name: 'Flight, resistive part', number: 1 },
+      items,
+      leftOut: [],
+      minutes: [{ label: 'sets', minutes: 70, overhead: false }],
+      blockMinutes: 90,
+      shortOfTime: [3, 2],
+      machineDown: 'ride the cycle instead.',
+      breathing: 'exhale through the hard part',
+    },
+    sets: [],
+    raises: [],
+    workings: [],
+    formulas: [],
+    basis: {
+      upTo: 1 as Sequence,
+      facts: [],
+      programme: idOf('programme'),
+      estimates: [],
+      machines: [],
+      program: 'test',
+    },
+  };
+  return { ...content, digest: digestOf(content) };
+};
+
+test('a session in plain text says what a hand needs', () => {
+  const document = card([item()]);
+  const { text, bytes, cut } = weekText([document]);
+  expect(cut).toEqual([]);
+  expect(bytes).toBe(Buffer.byteLength(text));
+  for (const part of [
+    'CARDS of Birte Okonkwo, Tern 4: FD 4 (2031-05-08).',
+    'STOP for chest discomfort',
+    'Breathing: exhale through the hard part.',
+    `Code ${cardCode(document.digest)}. 70 of 90 min. Valid until FD 11.`,
+    '1 Back squat, lb. Set: shoulder pads left 4',
+    'last FD 20: 265 x 6 6 6 6, RPE 7',
+    'WORK 4x6 270 | rest 120 s | feel 7-8',
+    'rule +5, max 300, -20',
+    'Brace before you move; Knees over the feet',
+    'Short of time: leave out 3, then 2.',
+    'Machine down: ride the cycle instead.',
+  ])
+    expect(text).toContain(part);
+});
+
+test('loads stand as the machine shows them, sides and efforts with them', () => {
+  const start: CardSet = { ...work(34), load: { kind: 'start at', increments: 34, rpe: [6, 8] } };
+  const text = weekText([
+    card([
+      item({ increment: '2.5', unit: 'kg', sets: [work(33)] }),
+      item({ place: 2, sets: [work(85, 'left'), work(85, 'right'), work(85, 'left'), work(85, 'right')] }),
+      item({ place: 3, sets: [start, start] }),
+    ]),
+  ]).text;
+  expect(text).toContain('WORK 1x6 82.5 ');
+  expect(text).toContain('WORK 2x6 85 each side');
+  expect(text).toContain('WORK 2x6 start 34 RPE 6-8');
+});
+
+test('common lines stand once a week', () => {
+  const { text } = weekText([card([item()], 3), card([item()], 5), card([item()], 7)]);
+  expect(text.match(/STOP for/g)).toHaveLength(1);
+  expect(text.match(/Breathing:/g)).toHaveLength(1);
+  expect(text.match(/^== /gm)).toHaveLength(3);
+});
+
+test.each([
+  { items: 4, cut: [] as readonly string[] },
+  { items: 6, cut: ['cues'] },
+  { items: 8, cut: ['cues', 'last time'] },
+])('three sessions of $items exercises give up $cut, and say so', ({ items, cut }) => {
+  const many = Array.from({ length: items }, (_, place) => item({ place: place + 1, cues: ['Long cue '.repeat(6)] }));
+  const week = weekText([card(many, 3), card(many, 5), card(many, 7)]);
+  expect(week.cut).toEqual(cut);
+  if (cut.length > 0) expect(week.text).toContain(`Cut to fit 4096 bytes: ${cut.join(' and ')}`);
+});
+
+const anyItem = fc
+  .record({
+    exerciseName: fc.string({ unit: 'binary', maxLength: 300 }),
+    last: fc.option(fc.string({ unit: 'binary', maxLength: 300 })),
+    cues: fc.array(fc.string({ unit: 'binary', maxLength: 300 }), { maxLength: 6 }),
+    says: fc.array(fc.string({ unit: 'binary', maxLength: 300 }), { maxLength: 3 }),
+    sets: fc.array(
+      fc.integer({ min: 1, max: 9999 }).map((increments) => work(increments)),
+      { maxLength: 12 },
+    ),
+  })
+  .map((more) => item(more));
+
+test('whatever is on the cards, the text is printable ASCII and never longer than a message', () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.array(anyItem, { maxLength: 12 }), { maxLength: 7 }),
+      fc.string({ unit: 'binary', maxLength: 400 }),
+      (sessions, name) => {
+        const documents = sessions.map((items, place) => card(items, place + 3, name));
+        const { text, bytes, cut } = weekText(documents);
+        expect(text).toMatch(/^[\x20-\x7E\n]*$/);
+        expect(bytes).toBe(Buffer.byteLength(text));
+        expect(bytes).toBeLessThanOrEqual(MOST_BYTES);
+        expect(text.includes('NOT IN THIS TEXT')).toBe(cut.includes('sessions'));
+      },
+    ),
+  );
+});
