@@ -73,7 +73,7 @@ function Reading({ lift: { reading }, today }: { readonly lift: CapacityLift; re
       <td className="number">
         {Math.round(low)} to {Math.round(high)}
       </td>
-      <td className="number">{ageOf(daysBetween(estimate.newest, today))}</td>
+      <td className={join('number', styles['age'])}>{ageOf(daysBetween(estimate.newest, today))}</td>
       <td className="soft">{reading.rests}</td>
     </>
   );

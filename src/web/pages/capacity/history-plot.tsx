@@ -19,6 +19,9 @@ export function HistoryPlot({ series, today }: HistoryPlotProps) {
       <title>{saysOf(series, today)}</title>
       <Axes scales={scales} />
       <Band series={series} scales={scales} />
+      <text x={PLOT.left + 4} y={PLOT.top + 4}>
+        kg at the bar
+      </text>
       <Today series={series} today={today} scales={scales} />
       {series.observations.map((observation) => (
         <Point key={`${observation.fact} ${observation.says}`} observation={observation} scales={scales} />
@@ -44,9 +47,6 @@ function Axes({ scales: { x, y, days, loads } }: { readonly scales: PlotScales }
           </text>
         </g>
       ))}
-      <text x={PLOT.left + 4} y={PLOT.top + 4}>
-        kg at the bar
-      </text>
       {days.map((day) => (
         <g key={day}>
           <line x1={x(day)} x2={x(day)} y1={floor} y2={floor + 4} />

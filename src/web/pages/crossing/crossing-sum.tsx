@@ -24,7 +24,8 @@ export function CrossingSum({ detail, capacity }: CrossingSumProps) {
         </Term>
         <span className={styles['sign']}>+</span>
         <Term value={detail.added} name="Added back" {...term}>
-          added back, kg: {showFraction(detail.share)} × {detail.bodyMass.kilograms.toFixed(1)}
+          added back, kg: {showFraction(detail.added / detail.bodyMass.kilograms)} ×{' '}
+          {detail.bodyMass.kilograms.toFixed(1)}
         </Term>
         <span className={styles['sign']}>=</span>
         <Term value={detail.target} name="Target" {...term}>
@@ -84,13 +85,15 @@ function Load({ detail, onOpen }: { readonly detail: CrossingDetail; readonly on
 
 function Sentences({ detail }: { readonly detail: CrossingDetail }) {
   const perStep = useHouse().data?.policies.sessionsPerStep;
+  const { kilograms } = detail.bodyMass;
   const step = (place: number): string => `step ${place + 1} of ${detail.steps}`;
   return (
     <>
       <p className="soft">
-        Two ramps: effort {showFraction(detail.effort)}, {step(detail.effortStep)}; share {showFraction(detail.share)}{' '}
-        on the way to {showFraction(detail.workShare)} (work-matched), {step(detail.shareStep)}. Each step is earned by{' '}
-        {perStep ?? 'some'} completed, pain-free sessions of this lift, and signed.
+        Two ramps: effort {showFraction(detail.effort)} of the full effort, {step(detail.effortStep)}; body weight{' '}
+        {showFraction(detail.added / kilograms)} on the way to {showFraction(fullShareOf(detail))},{' '}
+        {step(detail.shareStep)}. Each step is earned by {perStep ?? 'some'} completed, pain-free sessions of this lift,
+        and signed.
       </p>
       <p>
         True fraction of capacity: <b>{showFraction(detail.trueFraction)}</b>{' '}
@@ -99,7 +102,7 @@ function Sentences({ detail }: { readonly detail: CrossingDetail }) {
       </p>
       {detail.limits.map((limit) => (
         <p key={limit.says} className={limit.binds ? styles['caution'] : 'soft'}>
-          {limit.binds ? <b>Limited: </b> : null}
+          {limit.binds ? <b>Limited by </b> : 'Not reached: '}
           {limit.says}
         </p>
       ))}
@@ -111,5 +114,9 @@ function Sentences({ detail }: { readonly detail: CrossingDetail }) {
     </>
   );
 }
+
+/** The share of the policy that stands, at the top of its ramp. */
+const fullShareOf = ({ policies, signedPolicy, workShare }: CrossingDetail): number =>
+  policies.find(({ policy }) => JSON.stringify(policy) === JSON.stringify(signedPolicy))?.share ?? workShare;
 
 const shown = (value: number): string => Math.round(value).toString().replace('-', '−');

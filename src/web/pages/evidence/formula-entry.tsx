@@ -3,6 +3,7 @@ import { CheckTable } from './check-table.tsx';
 import type { FormulaEntry as Entry } from './formula-groups.ts';
 import { shownRange } from './shown-number.ts';
 import { SourceLine } from './source-line.tsx';
+import { WithSubscripts } from './with-subscripts.tsx';
 import type { Recomputed } from './use-recomputed.ts';
 import styles from './evidence-page.module.css';
 
@@ -23,7 +24,10 @@ export function FormulaEntry({ entry: { formula, checks }, recomputed }: Formula
         </span>
       </h3>
       <p className={styles['equation']}>
-        <i>{record.output.symbol}</i> = {record.equation}
+        <i>
+          <WithSubscripts text={record.output.symbol} />
+        </i>{' '}
+        = <WithSubscripts text={record.equation} />
       </p>
       <InputTable record={record} />
       <SourceLine source={record.source} />
@@ -62,7 +66,9 @@ function InputTable({ record }: { readonly record: FormulaRecord }) {
           <tr>
             <td>{record.output.name} (result)</td>
             <td>
-              <i>{record.output.symbol}</i>
+              <i>
+                <WithSubscripts text={record.output.symbol} />
+              </i>
             </td>
             <td className="soft">{record.output.unit}</td>
             <td className="faint">–</td>
@@ -79,7 +85,9 @@ function InputRow({ input }: { readonly input: FormulaInput }) {
     <tr>
       <td>{input.name}</td>
       <td>
-        <i>{input.symbol}</i>
+        <i>
+          <WithSubscripts text={input.symbol} />
+        </i>
       </td>
       <td className="soft">{input.unit}</td>
       <td>{shownRange(input.possible)}</td>

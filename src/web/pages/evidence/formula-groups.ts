@@ -72,6 +72,11 @@ const TITLES: Readonly<Record<string, string>> = {
   regression: 'Published regressions',
   body: 'Body segments and postures',
   share: 'Share of body weight that a lift moves',
+  'body-weight-share': 'Share of body weight that a lift moves',
+  'static-share': 'Share of body weight above a level, standing',
+  'axial-load': 'Load at a level of the body',
+  'percent-of-system': 'Two readings of a percentage',
+  calibration: 'Calibration of a machine',
   crossing: 'The crossing between 1 g and 0 g',
   filter: 'Capacity over time',
 };

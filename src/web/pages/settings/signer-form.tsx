@@ -36,14 +36,7 @@ export function SignerForm({ house, onDone }: SignerFormProps) {
   return (
     <FactForm form={form} build={build} fields={FIELDS} correcting={null} onCancel={onDone}>
       <Fields>
-        <Field
-          label="Name"
-          name="signer.name"
-          value={typed.name}
-          onChange={type('name')}
-          problems={problems}
-          isFirst
-        />
+        <Field label="Name" name="signer.name" value={typed.name} onChange={type('name')} problems={problems} isFirst />
         <Choice
           label="Role"
           value={typed.role}
