@@ -21,4 +21,4 @@ export const showChange = (relative: number): string => {
 };
 
 /** "0.74". */
-export const showFraction = (value: number): string => value.toFixed(2);
+export const showFraction = (value: number): string => value.toFixed(2).replace('-', '−');

@@ -9,24 +9,38 @@ const settingsText = ({ settings }: CardItem): string =>
 const marksOf = (set: CardSet): string =>
   [set.kind === 'warm-up' ? ' w' : '', set.side === null ? '' : set.side === 'left' ? ' L' : ' R'].join('');
 
-const SetBox = ({ set, item }: { readonly set: CardSet; readonly item: CardItem }) => (
-  <li className={set.kind === 'warm-up' ? styles['warmup'] : styles['work']}>
-    <p className={styles['load']}>
-      {set.load.kind === 'start at' ? <span className={styles['start']}>start </span> : null}
-      <strong>
-        {showIncrements(set.load.increments, item.increment)}
-        {marksOf(set)}
-      </strong>
-      <span className={styles['times']}> × {set.repetitions}</span>
-    </p>
-    {set.kind === 'warm-up' ? null : (
-      <div className={styles['boxes']} aria-hidden="true">
-        <span>done</span>
-        <span>RPE</span>
-      </div>
-    )}
+const LoadLine = ({ set, item }: { readonly set: CardSet; readonly item: CardItem }) => (
+  <p className={styles['load']}>
+    {set.load.kind === 'start at' ? <span className={styles['start']}>start </span> : null}
+    <strong>
+      {showIncrements(set.load.increments, item.increment)}
+      {marksOf(set)}
+    </strong>
+    <span className={styles['times']}> × {set.repetitions}</span>
+  </p>
+);
+
+const WorkSet = ({ set, item }: { readonly set: CardSet; readonly item: CardItem }) => (
+  <li>
+    <LoadLine set={set} item={item} />
+    <div className={styles['boxes']} aria-hidden="true">
+      <span>done</span>
+      <span>RPE</span>
+    </div>
   </li>
 );
+
+/** Warm-up sets are done, not written down: they share one place. */
+const WarmUps = ({ item }: { readonly item: CardItem }) => {
+  const sets = item.sets.filter(({ kind }) => kind === 'warm-up');
+  return sets.length > 0 ? (
+    <li className={styles['warmup']}>
+      {sets.map((set, place) => (
+        <LoadLine key={`set ${place}`} set={set} item={item} />
+      ))}
+    </li>
+  ) : null;
+};
 
 const bandOf = (item: CardItem): string | null => {
   const load = item.sets.find((set) => set.load.kind === 'start at')?.load;
@@ -34,6 +48,9 @@ const bandOf = (item: CardItem): string | null => {
     ? `Start there, then change the load so that each set feels ${load.rpe[0]} to ${load.rpe[1]}.`
     : null;
 };
+
+const asSentence = (says: string): string =>
+  `${says.charAt(0).toUpperCase()}${says.slice(1)}${says.endsWith('.') ? '' : '.'}`;
 
 /** One exercise: what to do at the left, where to write at the right. */
 export const CardItemBlock = ({ item }: { readonly item: CardItem }) => {
@@ -47,19 +64,20 @@ export const CardItemBlock = ({ item }: { readonly item: CardItem }) => {
         <p>
           {prescription(item)} {band}
         </p>
-        {item.cues.length > 0 ? <p>{item.cues.join('; ')}.</p> : null}
+        {item.cues.length > 0 ? <p>{item.cues.join(' ')}</p> : null}
         {item.settings.length > 0 ? <p className="soft">{settingsText(item)}</p> : null}
-        {otherSentences(item).map((says) => (
-          <p key={says}>{says}</p>
-        ))}
+        {otherSentences(item).length > 0 ? <p>{otherSentences(item).map(asSentence).join(' ')}</p> : null}
         {item.rule ? <p className={styles['rule']}>Rule: {item.rule.says}.</p> : null}
       </div>
       <div className={styles['write']}>
         <ul className={styles['sets']}>
-          {item.sets.map((set, place) => (
-            // Sets have no names of their own; their place in the item is what tells them apart.
-            <SetBox key={`set ${place}`} set={set} item={item} />
-          ))}
+          <WarmUps item={item} />
+          {item.sets
+            .filter(({ kind }) => kind === 'work')
+            .map((set, place) => (
+              // Sets have no names of their own; their place in the item is what tells them apart.
+              <WorkSet key={`set ${place}`} set={set} item={item} />
+            ))}
         </ul>
         <p className={styles['noteline']}>note</p>
       </div>

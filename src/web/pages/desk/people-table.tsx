@@ -31,7 +31,7 @@ const Row = ({ person, mixed }: { readonly person: DeskPerson; readonly mixed: b
       ) : null}
       {person.team === 'another team' ? <span className="faint small"> another team</span> : null}
     </th>
-    <td>{person.dayLabel}</td>
+    <td>{person.dayLabel.replace(' · ', ', ')}</td>
     <td className={styles['next']}>{person.nextEvent ?? <span className="faint">–</span>}</td>
     <td>
       <LoadTrend trend={person.squat} lift="Squat" />

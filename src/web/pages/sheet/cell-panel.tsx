@@ -50,14 +50,20 @@ const Numbers = ({ cell, exercise }: { readonly cell: SheetCell; readonly exerci
   </dl>
 );
 
-const RaiseLine = ({ raise }: { readonly raise: NonNullable<SheetCell['raise']> }) => (
+const RaiseLine = ({
+  raise,
+  isSigned,
+}: {
+  readonly raise: NonNullable<SheetCell['raise']>;
+  readonly isSigned: boolean;
+}) => (
   <p className={styles['raise']}>
     <strong>
       {raise.from === null ? 'First load' : `${showIncrements(raise.from, raise.increment)} →`}{' '}
       {showIncrements(raise.to, raise.increment)} {raise.unit}
     </strong>
-    {raise.atTheBar === null ? '' : `, ${showChange(raise.atTheBar)} at the bar`}: {raise.cause}. It goes up only when
-    it is signed with the card.
+    {raise.atTheBar === null ? '' : `, ${showChange(raise.atTheBar)} at the bar`}: {raise.cause}.{' '}
+    {isSigned ? 'Signed with this card.' : 'It goes up only when it is signed with the card.'}
   </p>
 );
 
@@ -117,7 +123,7 @@ export const CellPanel = (props: CellPanelProps) => {
         {column.missionDay} · {column.title} · {stateOf(column)} · <Link href={cardPath}>the whole card</Link>
       </p>
       <Numbers cell={cell} exercise={exercise} />
-      {cell.raise ? <RaiseLine raise={cell.raise} /> : null}
+      {cell.raise ? <RaiseLine raise={cell.raise} isSigned={column.state === 'issued'} /> : null}
       {cell.says.map((says) => (
         <p key={says}>{says}</p>
       ))}

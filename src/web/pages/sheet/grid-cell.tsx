@@ -40,6 +40,15 @@ const instead = ({ outcome, calledOff, past }: SheetColumn): string | null => {
   return null;
 };
 
+const Instead = ({ column }: { readonly column: SheetColumn }) => {
+  const says = instead(column);
+  return says ? (
+    <span className={styles['instead']} title={says}>
+      {says}
+    </span>
+  ) : null;
+};
+
 const Content = ({ column, cell }: { readonly column: SheetColumn; readonly cell: SheetCell }) => (
   <>
     <Note note={cell.note} />
@@ -59,7 +68,7 @@ const Content = ({ column, cell }: { readonly column: SheetColumn; readonly cell
       ) : null}
     </span>
     {cell.done === null ? (
-      <span className={styles['instead']}>{instead(column)}</span>
+      <Instead column={column} />
     ) : (
       <span className={join(styles['done'], cell.differs && styles['differs'])}>{cell.done}</span>
     )}

@@ -49,6 +49,11 @@ test('spans that overlap stand in lanes of their own', () => {
   expect(places(strip([10, 15, 'bar'], [12, 12, 'mark'], [20, 20, 'mark']))).toEqual(['0-3 3-4', '1-2']);
 });
 
+test('what holds over the same days is one bar that says both', () => {
+  const lanes = stripLanes(columns, strip([10, 12, 'bar'], [10, 12, 'bar']));
+  expect(lanes.map((lane) => lane.map(({ span }) => span.says))).toEqual([['10; 10']]);
+});
+
 test('the cells of a lane fill every column once', () => {
   const lanes = stripLanes(columns, strip([12, 12, 'mark']));
   const cells = lanes.flatMap((lane) => laneCells(lane, columns.length));

@@ -28,9 +28,21 @@ const lay = (columns: readonly SheetColumn[], span: Span): LaidSpan | null => {
   return { start, end, span };
 };
 
+const isAlike = (a: Span, b: Span): boolean =>
+  a.from === b.from && a.to === b.to && a.tone === b.tone && a.shape === b.shape;
+
+/** What holds over the same days is said in one breath: ten tracks held at once are one bar. */
+const together = (spans: readonly Span[]): readonly Span[] =>
+  spans.reduce<readonly Span[]>((kept, span) => {
+    const at = kept.findIndex((other) => isAlike(other, span));
+    return at < 0
+      ? [...kept, span]
+      : kept.map((other, i) => (i === at ? { ...other, says: `${other.says}; ${span.says}` } : other));
+  }, []);
+
 /** Lays the spans of a strip over the columns, in as many lanes as they need. */
 export const stripLanes = (columns: readonly SheetColumn[], strip: SheetStrip): readonly Lane[] => {
-  const laid = strip.spans
+  const laid = together(strip.spans)
     .flatMap((span) => lay(columns, span) ?? [])
     .toSorted((a, b) => a.start - b.start || a.end - b.end);
   return laid.reduce<readonly Lane[]>((lanes, each) => {
