@@ -5,12 +5,12 @@ import { ANOTHER_CREW_PEOPLE } from '#scenario/spreadsheets/another-crew.ts';
 import { testsWorkbook } from '#scenario/spreadsheets/column-per-lift.ts';
 import readExcelFile from 'read-excel-file/node';
 import { expect, test } from 'vitest';
-import { EXAMPLES_TODAY, exampleFiles } from './example-files.ts';
+import { EXAMPLES_TODAY, exampleFiles } from '../scripts/examples/example-files.ts';
 
 const files = await exampleFiles();
 
 test.each(files.map(({ path, content }) => [path, content] as const))(
-  'examples/%s is as the scenario makes it: else run npx tsx src/main/make-examples.ts',
+  'examples/%s is as the scenario makes it: else run npx tsx scripts/examples/make-examples.ts',
   async (path, content) => {
     const kept = await readFile(join('examples', path));
     expect(kept.equals(content)).toBe(true);

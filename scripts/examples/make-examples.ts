@@ -2,7 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { exampleFiles } from './example-files.ts';
 
-/** Writes the example files anew: npx tsx src/main/make-examples.ts */
+/** Writes the example files anew: npx tsx scripts/examples/make-examples.ts */
 const FOLDER = 'examples';
 
 for (const { path, content } of await exampleFiles()) {
