@@ -1,10 +1,11 @@
 import type { Day } from '#units/day.ts';
 import { capacityMachine, type CapacitySource, type Exercise, type Machine } from '#domain/catalogue.ts';
 import type { CapacityKey, Estimate } from '#domain/estimate.ts';
+import type { FactId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import { filterLocalLevel, levelAt, type FilteredLevel } from '#science/estimation/local-level.ts';
 import { cardReadings } from './card-evidence.ts';
-import { evidenceOf, type Evidence } from './observation.ts';
+import { evidenceOf, type Evidence, type Reading } from './observation.ts';
 import { testReadings } from './test-evidence.ts';
 
 /** Added to the variance of log capacity at launch and at landing: bodies change faster there (our own design). */
@@ -90,10 +91,11 @@ const readByRatio = (
 const makeTrace = (known: Known, exercise: Exercise, machine: Machine, trace: TraceOf): CapacityTrace | null => {
   const key: CapacityKey = { exercise: exercise.id, gravity: machine.gravity, machine: capacityMachine(machine) };
   const of = repetitionsOf(exercise.capacity);
-  const evidence = evidenceOf([
+  const readings = [
     ...testReadings(known, exercise, key, of),
     ...(machine.gravity === '0 g' ? cardReadings(known, exercise, key, of) : []),
-  ]);
+  ];
+  const evidence = evidenceOf(machine.gravity === '0 g' ? readings.map((each) => inFlightOnly(known, each)) : readings);
   const before = machine.gravity === '0 g' ? carriedOver(known, exercise, machine, trace) : null;
   if (!before && evidence.observations.length === 0) return null;
   const filtered = filterLocalLevel(evidence.observations, {
@@ -115,6 +117,16 @@ const makeTrace = (known: Known, exercise: Exercise, machine: Machine, trace: Tr
     filtered,
     carriedOver: before !== null,
     at: (day) => estimateAt(key, of, evidence, filtered, before, day),
+  };
+};
+
+/** A reading of a flight machine from before launch cannot be: the launch has slipped, or the date is wrong. */
+const inFlightOnly = ({ mission }: Known, reading: Reading): Reading => {
+  if (reading.kind === 'unused' || !mission || reading.observation.day >= mission.launch) return reading;
+  const { day, facts, kind, says } = reading.observation;
+  return {
+    kind: 'unused',
+    unused: { day, fact: facts[0] as FactId, kind, says, why: 'before launch: correct its day, or the launch' },
   };
 };
 

@@ -11,6 +11,7 @@ const NOVICE_YEARS = 0.5;
 /** How many repetitions were left, as far as anybody can say. */
 export type ReserveReading =
   | { readonly kind: 'reported'; readonly reserve: Repetitions }
+  | { readonly kind: 'at least'; readonly reserve: Repetitions }
   | { readonly kind: 'prescribed'; readonly reserve: Repetitions }
   | { readonly kind: 'unknown' };
 
@@ -30,10 +31,18 @@ export type SetReading =
 /** The reserve that an effort stands for; an effort too low to read leaves only "at least". */
 export const reserveOf = (effort: Effort | null): ReserveReading => {
   if (!effort) return { kind: 'unknown' };
-  if (effort.kind === 'repetitions in reserve') return { kind: 'reported', reserve: repetitions(effort.value) };
+  if (effort.kind === 'repetitions in reserve') return reported(repetitions(effort.value));
   const reserve = reserveOfExertion(exertion(effort.value));
-  return reserve.kind === 'reserve' ? { kind: 'reported', reserve: reserve.repetitions } : { kind: 'unknown' };
+  return reserve.kind === 'reserve' ? reported(reserve.repetitions) : { kind: 'unknown' };
 };
+
+/** Five in reserve is the end of what can be told apart: it says "five or more", so only "at least this much". */
+const MOST_TOLD_APART = 5;
+
+const reported = (reserve: Repetitions): ReserveReading =>
+  reserve >= MOST_TOLD_APART
+    ? { kind: 'at least', reserve: repetitions(MOST_TOLD_APART) }
+    : { kind: 'reported', reserve };
 
 /** Reads one set as a maximum of `of` repetitions. */
 export const readSet = (
@@ -53,7 +62,7 @@ export const readSet = (
     maximum: repetitionMaximum(barLoad(bar), effective, repetitions(of)),
     range: of === 1 && effective > 1 ? [low, high] : null,
     logSd: logSdOf(effective, reserve, of, trainingAge),
-    lowerBound: reserve.kind === 'unknown',
+    lowerBound: reserve.kind === 'unknown' || reserve.kind === 'at least',
     confidence: range.kind === 'low confidence' && of === 1 ? 'low' : 'usual',
     why: whyOf(reserve, range.kind === 'low confidence' && of === 1 ? range.reason : null),
   };
@@ -72,7 +81,8 @@ const reserveSdOf = (reserve: ReserveReading): Repetitions => {
 };
 
 const whyOf = (reserve: ReserveReading, range: string | null): string | null => {
-  if (reserve.kind === 'unknown') return 'Effort not recorded: at least this much.';
+  if (reserve.kind === 'unknown') return 'Effort not recorded, or too low to be read: at least this much.';
+  if (reserve.kind === 'at least') return `${reserve.reserve} or more in reserve: at least this much.`;
   if (reserve.kind === 'prescribed')
     return `Effort not recorded: read at the prescribed reserve of ${reserve.reserve} ± ${UNKNOWN_RESERVE_SD}.`;
   return range;

@@ -6,7 +6,7 @@ import type { Raise } from '#domain/raise.ts';
 import type { IssuedAgainst } from './derive.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
 import { machineAboard, massInFlight, type PlanContext } from './plan-context.ts';
-import type { Progress } from './progress.ts';
+import { tracksOf, type Progress } from './progress.ts';
 import { proposalId } from './proposal-id.ts';
 
 /** Later body masses that differ by more than this from the one in use are shown and propose; common practice. */
@@ -70,7 +70,9 @@ const raiseSentence = (raise: Raise): string => {
 const reBaseProposals = (context: PlanContext, progress: Progress, today: Day): readonly Proposal[] => {
   const machine = machineAboard(context.known, 'resistive machine');
   if (!machine) return [];
-  return [...progress.lifts.keys()].flatMap((id): readonly Proposal[] => {
+  // On the way up loads are low on purpose, and a reserve far from failure says little: nothing is read anew there.
+  const settled = [...progress.lifts].filter(([id]) => tracksOf(progress, id).some((track) => track.atTop));
+  return settled.flatMap(([id]): readonly Proposal[] => {
     const exercise = context.known.house.exercises.get(id);
     const frozen = exercise && frozenCapacity(context, exercise, machine, today);
     if (!exercise || frozen?.reading.kind !== 'estimate' || today <= frozen.cause.day) return [];
