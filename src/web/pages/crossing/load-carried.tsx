@@ -20,9 +20,6 @@ export function LoadCarried({ detail }: { readonly detail: CrossingDetail }) {
             <th scope="col" className="number">
               0 g
             </th>
-            <th scope="col">
-              <span className="unseen">change drawn</span>
-            </th>
             <th scope="col" className="number">
               change
             </th>
@@ -56,7 +53,7 @@ function LevelRow({ level, most }: { readonly level: LevelLoad; readonly most: n
       <th scope="row">{level.level}</th>
       <td className="number">{Math.round(level.onGround)}</td>
       <td className="number">{Math.round(level.inFlight)}</td>
-      <td>
+      <td className="number">
         <svg className={styles['change']} viewBox={`0 0 ${HALF * 2} 10`} aria-hidden="true">
           <rect
             className={styles[isMore ? (level.level === 'shoulders' ? 'shoulders' : 'more') : 'less']}
@@ -67,9 +64,9 @@ function LevelRow({ level, most }: { readonly level: LevelLoad; readonly most: n
           />
           <line x1={HALF} x2={HALF} y1="0" y2="10" />
         </svg>
-      </td>
-      <td className={join('number', level.level === 'shoulders' && isMore && styles['strong'])}>
-        {known ? `${isMore ? '+' : level.change < 0 ? '−' : '±'}${percent(Math.abs(level.change))}` : '–'}
+        <span className={join(styles['percent'], level.level === 'shoulders' && isMore && styles['strong'])}>
+          {known ? `${isMore ? '+' : level.change < 0 ? '−' : '±'}${percent(Math.abs(level.change))}` : '–'}
+        </span>
       </td>
     </tr>
   );

@@ -3,7 +3,7 @@ import { ROUTES } from '#contract/routes.ts';
 import type { PolicyRequest } from '#contract/requests/requests.ts';
 import type { CrossingDetail } from '#contract/windows/crossing-window.ts';
 import type { ReplacementPolicy } from '#domain/decision.ts';
-import { Actions, Button, Dialog, Field, Problems, showFraction, useSigner } from '../../parts/parts.ts';
+import { Actions, Button, Dialog, Field, Problems, showFraction, SignAs, useSigner } from '../../parts/parts.ts';
 import { useWrite } from '../../windows.ts';
 
 interface PolicySignatureProps {
@@ -16,7 +16,7 @@ interface PolicySignatureProps {
 /** What is signed, by whom, and why. */
 export function PolicySignature({ person, detail, policy, onClose }: PolicySignatureProps) {
   const [reason, setReason] = useState('');
-  const { signer, signsFor } = useSigner();
+  const { signer } = useSigner();
   const write = useWrite();
   const sign = (): void => {
     if (signer === null) return;
@@ -46,11 +46,11 @@ export function PolicySignature({ person, detail, policy, onClose }: PolicySigna
           isFirst
         />
         <Problems problems={write.problems} shownElsewhere={['reason']} />
-        {signer === null && <p role="alert">Nobody is signing: choose who signs at the top of the page.</p>}
         <Actions>
           <Button kind="main" type="submit" isDisabled={signer === null || reason.trim() === '' || write.isSending}>
-            {signer === null ? 'Sign' : `Sign as ${signer.name}${signsFor === null ? '' : ` for ${signsFor}`}`}
+            Sign
           </Button>
+          <SignAs />
           <Button onPress={onClose}>Leave it</Button>
         </Actions>
       </form>

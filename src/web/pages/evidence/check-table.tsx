@@ -12,7 +12,7 @@ interface CheckTableProps {
 /** What was printed, and what comes out here and now. */
 export function CheckTable({ label, checks, recomputed }: CheckTableProps) {
   return (
-    <div className={styles['scroll']} tabIndex={0} role="group" aria-label={label}>
+    <section className={styles['scroll']} aria-label={label}>
       <table className={styles['checks']}>
         <thead>
           <tr>
@@ -44,7 +44,7 @@ export function CheckTable({ label, checks, recomputed }: CheckTableProps) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 

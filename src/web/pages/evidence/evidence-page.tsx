@@ -81,20 +81,23 @@ function Tally({ recomputed }: { readonly recomputed: ReadonlyMap<Check, Recompu
   const broken = results.filter((result) => result.kind === 'failed' || !result.holds).length;
   const open = ALL_CHECKS.length - results.length;
   return (
-    <p role="status">
-      {ALL_FORMULAS.length} formulas and {ALL_CHECKS.length} checks against print.{' '}
-      {open > 0 ? (
-        <span className="soft">Computing them in this browser: {open} to go.</span>
-      ) : broken === 0 ? (
-        <>Computed in this browser just now: all {results.length} hold.</>
-      ) : (
-        <b className={styles['fails']}>
-          Computed in this browser just now: {broken} of {results.length} do not hold.
-        </b>
-      )}{' '}
-      <span className="soft">
-        Seen: read in a public copy. From memory: still to be opened. Common practice: no source. Our own design: ours.
-      </span>
+    <p>
+      <output>
+        {ALL_FORMULAS.length} formulas and {ALL_CHECKS.length} checks against print.{' '}
+        {open > 0 ? (
+          <span className="soft">Computing them in this browser: {open} to go.</span>
+        ) : broken === 0 ? (
+          <>Computed in this browser just now: all {results.length} hold.</>
+        ) : (
+          <b className={styles['fails']}>
+            Computed in this browser just now: {broken} of {results.length} do not hold.
+          </b>
+        )}{' '}
+        <span className="soft">
+          Seen: read in a public copy. From memory: still to be opened. Common practice: no source. Our own design:
+          ours.
+        </span>
+      </output>
     </p>
   );
 }

@@ -48,7 +48,7 @@ export function FormulaEntry({ entry: { formula, checks }, recomputed }: Formula
 
 function InputTable({ record }: { readonly record: FormulaRecord }) {
   return (
-    <div className={styles['scroll']} tabIndex={0} role="group" aria-label={`Inputs of ${record.title}`}>
+    <section className={styles['scroll']} aria-label={`Inputs of ${record.title}`}>
       <table className={styles['inputs']}>
         <thead>
           <tr>
@@ -76,7 +76,7 @@ function InputTable({ record }: { readonly record: FormulaRecord }) {
           </tr>
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 

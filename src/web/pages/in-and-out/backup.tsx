@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { ROUTES } from '#contract/routes.ts';
-import { Button, Problems, useSigner } from '../../parts/parts.ts';
+import { Button, Problems, SignAs, useSigner } from '../../parts/parts.ts';
 import { useWrite } from '../../windows.ts';
 
 interface Written {
@@ -29,11 +29,13 @@ export function Backup() {
         }}
       >
         Write a backup
-      </Button>
-      {signer === null && <p className="soft small">Choose who signs at the top of the page first.</p>}
+      </Button>{' '}
+      <SignAs />
       {written !== null && (
-        <p role="status">
-          Written: <b>{written.facts} facts</b>, {Math.ceil(written.bytes / 1000)} kB, to {written.path}
+        <p>
+          <output>
+            Written: <b>{written.facts} facts</b>, {Math.ceil(written.bytes / 1000)} kB, to {written.path}
+          </output>
         </p>
       )}
     </section>

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { ROUTES } from '#contract/routes.ts';
 import type { BringInAnswers, BringInWindow, MatchingByHand, TableReading } from '#contract/bring-in.ts';
 import { post } from '../../api.ts';
-import { Actions, Await, Button, Problems, useSigner } from '../../parts/parts.ts';
+import { Actions, Await, Button, Problems, SignAs, useSigner } from '../../parts/parts.ts';
 import { useWrite } from '../../windows.ts';
 import { ColumnMatching } from './column-matching.tsx';
 import { IssueTable } from './issue-table.tsx';
@@ -29,7 +29,12 @@ export function BringInPlan({ reading, ticket, onTaken, onLeave }: BringInPlanPr
     placeholderData: keepPreviousData,
   });
   const answer = (id: string, given: string | null): void =>
-    setAnswers(({ [id]: _, ...others }) => (given === null ? others : { ...others, [id]: given }));
+    setAnswers((before) =>
+      Object.fromEntries([
+        ...Object.entries(before).filter(([each]) => each !== id),
+        ...(given === null ? [] : [[id, given] as const]),
+      ]),
+    );
   return (
     <div>
       <h3>
@@ -75,16 +80,18 @@ function TakeIn({ window, request, isPlanning, onTaken, onLeave }: TakeInProps) 
   return (
     <>
       <Problems problems={write.problems} />
-      <p role="status">{isPlanning ? 'Reading the answers …' : whatStandsAgainst(window)}</p>
-      {signer === null && <p>Choose who signs at the top of the page: everything that is recorded names who did.</p>}
+      <p>
+        <output>{isPlanning ? 'Reading the answers …' : whatStandsAgainst(window)}</output>
+      </p>
       <Actions>
         <Button
           kind="main"
           isDisabled={!window.ready || isPlanning || write.isSending || signer === null}
           onPress={take}
         >
-          Take in {window.preview.totals.facts} facts{signer === null ? '' : ` as ${signer.name}`}
+          Take in {window.preview.totals.facts} facts
         </Button>
+        <SignAs />
         <Button onPress={onLeave}>Leave it</Button>
       </Actions>
     </>

@@ -50,14 +50,20 @@ function StageView({ stage, onStage }: { readonly stage: Stage; readonly onStage
     case 'nothing':
       return null;
     case 'reading':
-      return <p role="status">Reading {stage.name} …</p>;
+      return (
+        <p>
+          <output>Reading {stage.name} …</output>
+        </p>
+      );
     case 'failed':
       return <Problems problems={stage.problems} />;
     case 'taken':
       return (
-        <p role="status" className={styles['taken']}>
-          <b>{stage.recorded} facts recorded</b> from {stage.name}. They stand in the record of each person;{' '}
-          <Link href="/">open the Desk</Link>.
+        <p className={styles['taken']}>
+          <output>
+            <b>{stage.recorded} facts recorded</b> from {stage.name}. They stand in the record of each person;{' '}
+            <Link href="/">open the Desk</Link>.
+          </output>
         </p>
       );
     case 'read': {

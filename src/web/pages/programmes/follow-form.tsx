@@ -4,7 +4,7 @@ import type { FollowRequest } from '#contract/requests/requests.ts';
 import type { ProgrammesWindow } from '#contract/windows/programmes-window.ts';
 import type { ProgrammeVersion } from '#domain/programme.ts';
 import { dayFromIso, isoOfDay } from '#units/day.ts';
-import { Button, Choice, Field, Fields, Problems, useSigner } from '../../parts/parts.ts';
+import { Button, Choice, Field, Fields, Problems, SignAs, useSigner } from '../../parts/parts.ts';
 import { useHouse, useWrite } from '../../windows.ts';
 
 interface FollowFormProps {
@@ -56,9 +56,10 @@ export function FollowForm({ version, window }: FollowFormProps) {
       </Fields>
       <Problems problems={write.problems} shownElsewhere={['from']} />
       <Button type="submit" isDisabled={signer === null || day === null || name === '' || write.isSending}>
-        Follow{signer === null ? '' : `, signed ${signer.name}`}
+        Follow
       </Button>{' '}
-      <span role="status">{done}</span>
+      <SignAs />
+      <output>{done}</output>
     </form>
   );
 }

@@ -3,7 +3,7 @@ import type { Problem } from '#contract/problem.ts';
 import type { HouseWindow } from '#contract/windows/house-window.ts';
 import type { Fact, FactBody, FactKind } from '#domain/fact.ts';
 import type { PersonId } from '#domain/identity.ts';
-import { Actions, Button, Field, Problems, useSigner } from '../../parts/parts.ts';
+import { Actions, Button, Field, Problems, SignAs, useSigner } from '../../parts/parts.ts';
 import { useRecording } from '../../windows.ts';
 
 /** What every form of this page is given. `correcting`: the fact whose place the new one takes. */
@@ -76,8 +76,7 @@ interface FactFormProps {
 
 /** Fields, the reason of a correction, every problem, and the signature. */
 export function FactForm({ form, build, fields, correcting, onCancel, children }: FactFormProps) {
-  const { signer, signsFor } = useSigner();
-  const signature = signer === null ? '' : ` as ${signer.name}${signsFor === null ? '' : ` for ${signsFor}`}`;
+  const { signer } = useSigner();
   return (
     <form
       noValidate
@@ -102,8 +101,8 @@ export function FactForm({ form, build, fields, correcting, onCancel, children }
       <Actions>
         <Button kind="main" type="submit" isDisabled={form.isSending || signer === null}>
           {correcting === null ? 'Record' : 'Correct'}
-          {signature}
         </Button>
+        <SignAs />
         <Button onPress={onCancel}>Leave it</Button>
       </Actions>
     </form>

@@ -1,5 +1,6 @@
 import type { RecordLine, RecordWindow } from '#contract/windows/record-window.ts';
 import type { HouseWindow } from '#contract/windows/house-window.ts';
+import type { Fact } from '#domain/fact.ts';
 import { Dialog } from '../../parts/parts.ts';
 import { LiftingForm } from './lifting-form.tsx';
 import { MeasurementForm } from './measurement-form.tsx';
@@ -90,11 +91,16 @@ function NewForm({ what, record, ...shared }: FormChoiceProps & { readonly what:
   }
 }
 
+const CORRECTABLE = ['lifted', 'restricted', 'received', 'measured', 'carried', 'introduced'] as const;
+type CorrectableFact = Fact<(typeof CORRECTABLE)[number]>;
+
+const hasForm = (fact: Fact): fact is CorrectableFact => CORRECTABLE.some((kind) => kind === fact.kind);
+
 /** Kinds of facts that are corrected in a form of their own. */
-export const isCorrectable = ({ fact }: RecordLine): boolean =>
-  ['lifted', 'restricted', 'received', 'measured', 'carried', 'introduced'].includes(fact.kind);
+export const isCorrectable = ({ fact }: RecordLine): boolean => hasForm(fact);
 
 function CorrectionForm({ line: { fact }, record, ...shared }: FormChoiceProps & { readonly line: RecordLine }) {
+  if (!hasForm(fact)) return <p>This entry is corrected where it was made.</p>;
   switch (fact.kind) {
     case 'lifted':
       return <TestForm {...shared} correcting={fact} />;
@@ -108,7 +114,5 @@ function CorrectionForm({ line: { fact }, record, ...shared }: FormChoiceProps &
       return <MeasurementForm {...shared} what="heaviest bar" correcting={fact} />;
     case 'introduced':
       return <PersonForm {...shared} correcting={fact} />;
-    default:
-      return <p>This entry is corrected where it was made.</p>;
   }
 }

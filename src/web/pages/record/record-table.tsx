@@ -15,7 +15,7 @@ export function RecordTable({ lines, onDo }: RecordTableProps) {
   const shown = kind === '' ? lines : lines.filter((line) => line.kind === kind);
   const kinds = [...new Set(lines.map((line) => line.kind))].toSorted();
   return (
-    <section>
+    <section className={styles['entries']}>
       <div className="on-screen">
         <Choice
           label="Show"

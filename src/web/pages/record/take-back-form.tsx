@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { ROUTES } from '#contract/routes.ts';
 import type { RetractRequest } from '#contract/requests/requests.ts';
 import type { RecordLine } from '#contract/windows/record-window.ts';
-import { Actions, Button, Field, Problems, useSigner } from '../../parts/parts.ts';
+import { Actions, Button, Field, Problems, SignAs, useSigner } from '../../parts/parts.ts';
 import { useWrite } from '../../windows.ts';
 
 /** Takes an entry back: it stays visible and counts no more. */
@@ -37,6 +37,7 @@ export function TakeBackForm({ line, onDone }: { readonly line: RecordLine; read
         <Button kind="stop" type="submit" isDisabled={signer === null || reason.trim() === '' || write.isSending}>
           Take back
         </Button>
+        <SignAs />
         <Button onPress={onDone}>Leave it</Button>
       </Actions>
     </form>
