@@ -1,7 +1,9 @@
 import { Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { ROUTES } from '#contract/routes.ts';
+import { LIMITS } from '#interchange/reading/limits.ts';
 import { refuse } from './replies.ts';
+import { bringInRoutes } from './routes/bring-in.ts';
 import { cardRoutes } from './routes/cards.ts';
 import { decisionRoutes } from './routes/decisions.ts';
 import { factRoutes } from './routes/facts.ts';
@@ -31,8 +33,6 @@ export interface App {
 
 const MEGABYTE = 1024 * 1024;
 const LARGEST_REQUEST = MEGABYTE;
-/** A workbook of ten thousand rows has about one. */
-const LARGEST_FILE = 20 * MEGABYTE;
 
 /** The program's answers to a browser on the same machine. */
 export const makeApp = (surroundings: Surroundings): App => {
@@ -68,6 +68,7 @@ const ROUTE_FILES = [
   cardRoutes,
   decisionRoutes,
   factRoutes,
+  bringInRoutes,
   keepingRoutes,
 ] as const;
 
@@ -80,7 +81,7 @@ const sizeLimit = (refusals: Refusals) => {
         return refuse(context, 413, tooLarge(maxSize));
       },
     });
-  const [file, other] = [limitTo(LARGEST_FILE), limitTo(LARGEST_REQUEST)];
+  const [file, other] = [limitTo(LIMITS.bytes), limitTo(LARGEST_REQUEST)];
   return (...[context, next]: Parameters<typeof file>) =>
     (context.req.path === ROUTES.bringInRead ? file : other)(context, next);
 };
