@@ -76,27 +76,20 @@ const readByRatio = (
   const tested = known.house.exercises.get(to);
   const base = tested && trace(tested, machine)?.at(day);
   if (!base) return { kind: 'none', says: `no test of ${tested?.name.toLowerCase() ?? to} yet: runs on effort` };
-  return {
-    kind: 'estimate',
-    estimate: {
-      ...base,
-      key: { ...base.key, exercise: exercise.id },
-      median: base.median * ratio,
-      logSd: Math.hypot(base.logSd, RATIO_LOG_SD),
-      basis: 'by ratio',
-    },
-  };
+  return { kind: 'estimate', estimate: byRatio(base, exercise, ratio) };
 };
 
 const makeTrace = (known: Known, exercise: Exercise, machine: Machine, trace: TraceOf): CapacityTrace | null => {
+  if (exercise.capacity.kind === 'none') return null;
   const key: CapacityKey = { exercise: exercise.id, gravity: machine.gravity, machine: capacityMachine(machine) };
   const of = repetitionsOf(exercise.capacity);
   const readings = [
     ...testReadings(known, exercise, key, of),
     ...(machine.gravity === '0 g' ? cardReadings(known, exercise, key, of) : []),
   ];
-  const evidence = evidenceOf(machine.gravity === '0 g' ? readings.map((each) => inFlightOnly(known, each)) : readings);
+  const inPlace = evidenceOf(machine.gravity === '0 g' ? readings.map((each) => inFlightOnly(known, each)) : readings);
   const before = machine.gravity === '0 g' ? carriedOver(known, exercise, machine, trace) : null;
+  const evidence = before ? inPlace : fromFirstEstimate(inPlace);
   if (!before && evidence.observations.length === 0) return null;
   const filtered = filterLocalLevel(evidence.observations, {
     ...(before && known.mission
@@ -104,7 +97,8 @@ const makeTrace = (known: Known, exercise: Exercise, machine: Machine, trace: Tr
           prior: {
             day: known.mission.launch,
             level: Math.log(before.median),
-            variance: before.logSd ** 2 + CHANGE_OF_GRAVITY_VARIANCE,
+            // At launch the ground estimate has been widened already for the change of gravity.
+            variance: before.logSd ** 2,
           },
         }
       : {}),
@@ -130,20 +124,65 @@ const inFlightOnly = ({ mission }: Known, reading: Reading): Reading => {
   };
 };
 
-/** A flight key starts from the ground unit of the same machine, else from the free bar of the same exercise. */
+/** "At least so much" starts no estimate: bounds before the first real observation are not used. */
+const fromFirstEstimate = ({ observations, unused }: Evidence): Evidence => {
+  const first = observations.findIndex((observation) => !observation.lowerBound);
+  const bounds = first < 0 ? observations : observations.slice(0, first);
+  return {
+    observations: first < 0 ? [] : observations.slice(first),
+    unused: [
+      ...unused,
+      ...bounds.map(({ day, facts, kind, says }) => ({
+        day,
+        fact: facts[0] as FactId,
+        kind,
+        says,
+        why: 'a lower bound alone starts no estimate',
+      })),
+    ],
+  };
+};
+
+/**
+ * A flight key starts from the ground unit of the same machine, else from the free bar of the same exercise, else, where
+ * the exercise has one, from its ratio to a tested lift.
+ */
 const carriedOver = (known: Known, exercise: Exercise, machine: Machine, trace: TraceOf): Estimate | null => {
-  if (!known.mission) return null;
+  const launch = known.mission?.launch;
+  if (launch === undefined) return null;
+  const direct = groundEstimate(known, exercise, machine, trace, launch);
+  if (direct || exercise.capacity.kind !== 'ratio') return direct;
+  const tested = known.house.exercises.get(exercise.capacity.to);
+  const base = tested ? groundEstimate(known, tested, machine, trace, launch) : null;
+  return base && byRatio(base, exercise, exercise.capacity.ratio);
+};
+
+const groundEstimate = (
+  known: Known,
+  exercise: Exercise,
+  machine: Machine,
+  trace: TraceOf,
+  on: Day,
+): Estimate | null => {
   const grounds = [...known.house.machines.values()].filter((each) => each.gravity === '1 g');
   const ground = [
     ...grounds.filter((each) => each.groundUnitOf === machine.id),
     ...grounds.filter((each) => each.kind === 'free bar'),
   ];
   for (const each of ground) {
-    const estimate = trace(exercise, each)?.at(known.mission.launch);
+    const estimate = trace(exercise, each)?.at(on);
     if (estimate) return estimate;
   }
   return null;
 };
+
+const byRatio = (base: Estimate, exercise: Exercise, ratio: number): Estimate => ({
+  ...base,
+  key: { ...base.key, exercise: exercise.id },
+  median: base.median * ratio,
+  logSd: Math.hypot(base.logSd, RATIO_LOG_SD),
+  basis: 'by ratio',
+});
 
 const gravityChanges = ({ mission }: Known): readonly { readonly day: Day; readonly variance: number }[] =>
   mission
@@ -173,7 +212,7 @@ const estimateAt = (
     of,
     newest: own ?? before?.newest ?? day,
     observations: used.length + (before?.observations ?? 0),
-    basis: own === null && before ? 'carried over from 1 g' : 'known',
+    basis: own !== null || !before ? 'known' : before.basis === 'by ratio' ? 'by ratio' : 'carried over from 1 g',
     facts: [...(before?.facts ?? []), ...used.flatMap((observation) => observation.facts)],
   };
 };
