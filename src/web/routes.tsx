@@ -1,4 +1,4 @@
-import { lazy, Suspense, type ComponentType } from 'react';
+import { lazy, Suspense } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { CardPage } from './pages/card/card-page.tsx';
 import { PlannedCardPage } from './pages/card/planned-card-page.tsx';
@@ -7,21 +7,14 @@ import { DeskPage } from './pages/desk/desk-page.tsx';
 import { SheetPage } from './pages/sheet/sheet-page.tsx';
 import { Empty, Page } from './parts/page.tsx';
 
-/** Pages that are fetched when they are first gone to. */
-const later = import.meta.glob<{ readonly default: ComponentType }>('./pages/*/*-page.tsx');
-
-const pageOf = (path: string): ComponentType => {
-  const load = later[path];
-  return load ? lazy(load) : () => <NothingHere />;
-};
-
-const CapacityPage = pageOf('./pages/capacity/capacity-page.tsx');
-const CrossingPage = pageOf('./pages/crossing/crossing-page.tsx');
-const EvidencePage = pageOf('./pages/evidence/evidence-page.tsx');
-const InAndOutPage = pageOf('./pages/in-and-out/in-and-out-page.tsx');
-const ProgrammesPage = pageOf('./pages/programmes/programmes-page.tsx');
-const RecordPage = pageOf('./pages/record/record-page.tsx');
-const SettingsPage = pageOf('./pages/settings/settings-page.tsx');
+/** Fetched when they are first gone to. */
+const CapacityPage = lazy(() => import('./pages/capacity/capacity-page.tsx'));
+const CrossingPage = lazy(() => import('./pages/crossing/crossing-page.tsx'));
+const EvidencePage = lazy(() => import('./pages/evidence/evidence-page.tsx'));
+const InAndOutPage = lazy(() => import('./pages/in-and-out/in-and-out-page.tsx'));
+const ProgrammesPage = lazy(() => import('./pages/programmes/programmes-page.tsx'));
+const RecordPage = lazy(() => import('./pages/record/record-page.tsx'));
+const SettingsPage = lazy(() => import('./pages/settings/settings-page.tsx'));
 
 const NothingHere = () => (
   <Page title="There is no such page">

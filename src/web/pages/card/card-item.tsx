@@ -1,6 +1,6 @@
 import type { CardItem, CardSet } from '#domain/card.ts';
 import { showIncrements } from '../../parts/loads.ts';
-import { otherSentences, prescription } from './prescription.ts';
+import { otherSentences, prescription, ruleText } from './prescription.ts';
 import styles from './card.module.css';
 
 const settingsText = ({ settings }: CardItem): string =>
@@ -55,6 +55,7 @@ const asSentence = (says: string): string =>
 /** One exercise: what to do at the left, where to write at the right. */
 export const CardItemBlock = ({ item }: { readonly item: CardItem }) => {
   const band = bandOf(item);
+  const rule = ruleText(item);
   return (
     <li className={styles['item']}>
       <span className={styles['place']}>{item.place}</span>
@@ -67,7 +68,7 @@ export const CardItemBlock = ({ item }: { readonly item: CardItem }) => {
         {item.cues.length > 0 ? <p>{item.cues.join(' ')}</p> : null}
         {item.settings.length > 0 ? <p className="soft">{settingsText(item)}</p> : null}
         {otherSentences(item).length > 0 ? <p>{otherSentences(item).map(asSentence).join(' ')}</p> : null}
-        {item.rule ? <p className={styles['rule']}>Rule: {item.rule.says}.</p> : null}
+        {rule ? <p className={styles['rule']}>Rule: {rule}</p> : null}
       </div>
       <div className={styles['write']}>
         <ul className={styles['sets']}>

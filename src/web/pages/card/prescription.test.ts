@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { CardItem, CardSet } from '#domain/card.ts';
 import { idOf } from '#domain/identity.ts';
-import { otherSentences, prescription } from './prescription.ts';
+import { otherSentences, prescription, ruleText } from './prescription.ts';
 
 const set = (repetitions: number, rest: number, side: CardSet['side'] = null): CardSet => ({
   kind: 'work',
@@ -51,6 +51,24 @@ test('sets of both sides in turn are told by side', () => {
 
 test('sets that differ stand one by one', () => {
   expect(prescription(item([set(8, 60), set(6, 60)]))).toBe('8, 6, rest 1:00. Should feel 6 to 7.');
+});
+
+const rule = { add: 5, rpeAtMost: 8, discomfortBelow: 3, neverOver: 280, takeOff: 25, says: '' };
+
+test('a rule names its step and its bounds', () => {
+  expect(ruleText({ ...item([set(6, 150)]), rule })).toBe(
+    '+5 next time if all repetitions at RPE ≤ 8, discomfort < 3; once a week; never over 280. Up to 25 off if it feels wrong: write why.',
+  );
+});
+
+test('a rule that leaves no room for its step says to stay', () => {
+  expect(ruleText({ ...item([set(6, 150)]), rule: { ...rule, neverOver: 274 } })).toBe(
+    'stay at 270. Up to 25 off if it feels wrong: write why.',
+  );
+});
+
+test('an item without a signed rule says nothing of one', () => {
+  expect(ruleText(item([set(6, 150)]))).toBeNull();
 });
 
 test('what the prescription says already is not said twice', () => {

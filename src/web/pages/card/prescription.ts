@@ -1,4 +1,5 @@
-import type { CardItem, CardSet } from '#domain/card.ts';
+import { workIncrements, type CardItem, type CardSet } from '#domain/card.ts';
+import { showIncrements } from '../../parts/loads.ts';
 
 const SECONDS_PER_MINUTE = 60;
 
@@ -27,6 +28,19 @@ const restText = (sets: readonly CardSet[]): string => {
 export const prescription = (item: CardItem): string => {
   const work = item.sets.filter(({ kind }) => kind === 'work');
   return `${setsText(work)}${restText(work)}. Should feel ${span(item.shouldFeel)}.`;
+};
+
+/** The signed rule as it is read at arm's length, made from its bounds; null where none was signed. */
+export const ruleText = (item: CardItem): string | null => {
+  const { rule } = item;
+  const load = workIncrements(item);
+  if (!rule || load === null) return null;
+  const show = (increments: number): string => showIncrements(increments, item.increment);
+  const up =
+    rule.neverOver >= load + rule.add
+      ? `+${show(rule.add)} next time if all repetitions at RPE ≤ ${rule.rpeAtMost}, discomfort < ${rule.discomfortBelow}; once a week; never over ${show(rule.neverOver)}`
+      : `stay at ${show(load)}`;
+  return `${up}. Up to ${show(rule.takeOff)} off if it feels wrong: write why.`;
 };
 
 /** Sentences of the card that the prescription does not say already. */

@@ -8,8 +8,12 @@ const Span = ({ cell: { width, laid } }: { readonly cell: LaneCell }) => (
   <td colSpan={width} className={styles['lane']}>
     {laid ? (
       <span className={join(styles[laid.span.shape], styles[laid.span.tone])} title={laid.span.says}>
-        {laid.span.tone === 'plain' ? null : <span aria-hidden="true">{laid.span.tone === 'stop' ? '■ ' : '▲ '}</span>}
-        <span className={styles['stripsays']}>{laid.span.says}</span>
+        <span className={styles['stripsays']}>
+          {laid.span.tone === 'plain' ? null : (
+            <span aria-hidden="true">{laid.span.tone === 'stop' ? '■ ' : '▲ '}</span>
+          )}
+          {laid.span.says}
+        </span>
       </span>
     ) : null}
   </td>
