@@ -28,6 +28,7 @@ export interface FactFormState {
 /** Sends what a form builds; keeps what was wrong with it, here or there. */
 export const useFactForm = (correcting: Fact | null, onDone: () => void): FactFormState => {
   const recording = useRecording();
+  const { signer } = useSigner();
   const [reason, setReason] = useState('');
   const [own, setOwn] = useState<readonly Problem[]>([]);
   const submit = (build: Build): void => {
@@ -43,7 +44,8 @@ export const useFactForm = (correcting: Fact | null, onDone: () => void): FactFo
     recording.record(bodies.map(entry), onDone);
   };
   return {
-    problems: [...own, ...recording.problems.map(atField)],
+    // Who signs is asked beside the button.
+    problems: [...own, ...(signer === null ? [] : recording.problems.map(atField))],
     reason,
     setReason,
     isSending: recording.isSending,
