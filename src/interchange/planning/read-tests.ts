@@ -41,6 +41,13 @@ const loadIn = (text: LoadText, parts: Parts, { layout, report, unitOf }: Readin
   return { number: counted.number, unit, changes: counted.change === null ? [] : [counted.change] };
 };
 
+const REPETITION_MAXIMUM = /\d\s*-?\s*(RM|rep(etition)?\s*max)/i;
+const NONE_LEFT: Effort = { kind: 'repetitions in reserve', value: 0 };
+
+/** A load that is called a 5RM is the most that goes five times: none was left, where nobody wrote otherwise. */
+const isMaximumByName = ({ written, stated }: Parts, repetitions: number): boolean =>
+  REPETITION_MAXIMUM.test(written) && stated.repetitions === repetitions;
+
 /** Reads everything about one test, so that everything wrong with it is said at once. */
 const readTest = (parts: Parts, reading: Reading, machineOf: MachineOf): TestReading | null => {
   const { row, load, exercise, stated } = parts;
@@ -60,6 +67,7 @@ const readTest = (parts: Parts, reading: Reading, machineOf: MachineOf): TestRea
   if (!text || !found || repetitions === null || effort === 'wrong' || side === 'wrong') return null;
   if (day === null || !machine || subject.kind === 'open') return null;
   const typed = cellAt(row, load)?.text ?? '';
+  const isMaximum = effort === null && isMaximumByName(parts, repetitions);
   return {
     row,
     column: load,
@@ -69,8 +77,9 @@ const readTest = (parts: Parts, reading: Reading, machineOf: MachineOf): TestRea
     machine,
     typed,
     ...found,
+    changes: isMaximum ? [...found.changes, `a ${repetitions}RM leaves none in reserve`] : found.changes,
     repetitions,
-    effort,
+    effort: isMaximum ? NONE_LEFT : effort,
     side: side ?? stated.side,
   };
 };
