@@ -211,10 +211,7 @@ const saysOf = (
       ? 'limited by the physician: no straining, breathe throughout'
       : 'limited by the physician';
   });
-  const atBar =
-    ramping && trueFraction !== null
-      ? [`on the way up: ${Math.round(trueFraction * 100)} % of your maximum at the bar`]
-      : [];
+  const atBar = ramping && trueFraction !== null ? [onTheWayUp(trueFraction)] : [];
   return [
     ...new Set([
       ...restricted,
@@ -224,6 +221,12 @@ const saysOf = (
     ]),
   ];
 };
+
+/** Low on both ramps a lift that moves much of the body may weigh less than the body alone does in 1 g. */
+const onTheWayUp = (trueFraction: number): string =>
+  trueFraction > 0
+    ? `on the way up: ${Math.round(trueFraction * 100)} % of your maximum at the bar`
+    : 'on the way up: lighter than your own body alone on the ground';
 
 const overAllowed = (at: ItemAt, target: Target, trueFraction: number | null): readonly string[] => {
   const ratio = trueFraction === null ? 0 : trueFraction / allowedFraction(at, target);

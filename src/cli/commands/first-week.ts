@@ -61,7 +61,7 @@ const runInMemory = async (given: Given, world: World, keeping: Keeping, asked: 
   const started = await startEmpty(keeping.workplace, given['signer'] ?? '');
   if (started.kind === 'refused') return failed(...problemLines(started.problems));
   const signer = started.result.signer.id;
-  const paths = [given['missions'], given['people'], given['tests']].flatMap((path) => path ?? []);
+  const paths = [given['people'], given['missions'], given['tests']].flatMap((path) => path ?? []);
   const brought: string[] = [];
   for (const path of paths) {
     const outcome = await bringInFile(keeping.workplace, world, { path, signer, answers: asked.answers, take: true });
