@@ -47,6 +47,13 @@ test('it is the same every time', () => {
   expect(liveThrough(TODAY, scenarioOffice('ballast test')).log.at(-1)?.digest).toBe(log.at(-1)?.digest);
 });
 
+test('it can begin on any day', () => {
+  const leapDay = isoDay('2028-02-29');
+  const other = liveThrough(leapDay, scenarioOffice('ballast test'));
+  expect(other.log.length).toBe(log.length);
+  expect(other.log.every(({ recordedAt }) => recordedAt < isoOfDay(leapDay))).toBe(true);
+});
+
 test('cards are issued to those in flight alone, three a week and nothing before flight day 4', () => {
   const holders = new Set(documents.map(({ person }) => person.id));
   expect(holders).toEqual(new Set([INES, TOMAS, OONA, KERTTU, RAFAEL].map(({ id }) => id)));

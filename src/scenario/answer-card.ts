@@ -72,11 +72,12 @@ const SECOND_COPY = 14 * 60;
 
 /** The next morning, now and then a day or two later; from a quiet time everything together and in no order. */
 const arrival = ({ habits }: InventedPerson, { mission }: IssuedCard, day: Day, random: Random): Instant => {
-  const [minute, late] = [MORNING + 90 * random(), random()];
+  const [minute, chance] = [MORNING + 90 * random(), random()];
+  const late = habits.prompt ? 0 : Number(chance > 0.85) + Number(chance > 0.95);
   const on = flightDay(mission.launch, day);
   if (habits.quiet && on >= habits.quiet.from && on <= habits.quiet.until)
     return momentAfter(addDays(mission.launch, habits.quiet.heardOn - 1), minute);
-  return momentAfter(addDays(day, 1 + Number(late > 0.85) + Number(late > 0.95)), minute);
+  return momentAfter(addDays(day, 1 + late), minute);
 };
 
 const notTrained = (

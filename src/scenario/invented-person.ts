@@ -14,6 +14,8 @@ export interface Strength {
 export interface Habits {
   /** How effort is written down: as it felt, or always as the same 7. */
   readonly effort: 'as felt' | 'always 7';
+  /** Results always come down the next morning; else now and then a day or two later. */
+  readonly prompt: boolean;
   /** From this flight day on every second set has no effort beside it; null: never. */
   readonly blankFrom: number | null;
   /** The most that the shoulders carry without complaint [kg pulled]; null: they do not complain. */

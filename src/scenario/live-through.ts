@@ -131,7 +131,7 @@ const receive = (life: Life, { id, card }: IssuedCard, on: Day): void => {
 /** Nobody trains from a card that was called back or replaced. */
 const trainFrom = (life: Life, person: InventedPerson, document: IssuedCard): void => {
   if (isWithdrawn(life, document.id)) return;
-  const random = randomStream(life.seed, `${person.id} trains on ${document.card.day}`);
+  const random = randomStream(life.seed, `${person.id} trains ${document.card.missionDay}`);
   for (const reported of answerCard(person, document, truePull(life.today), random))
     life.agenda.add({ at: reported.at, happen: () => takeDown(life, document, reported) });
 };

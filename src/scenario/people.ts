@@ -6,7 +6,7 @@ import { SKERRY_19, SKERRY_20, SKERRY_21, SKERRY_22, SKERRY_23, SKERRY_24, SKERR
 
 /* Nobody here exists. Numbers, histories and troubles are invented. */
 
-const USUAL: Habits = { effort: 'as felt', blankFrom: null, shouldersBear: null, quiet: null };
+const USUAL: Habits = { effort: 'as felt', prompt: false, blankFrom: null, shouldersBear: null, quiet: null };
 
 const nameOf = (name: string): Pick<InventedPerson, 'id' | 'name'> => ({
   id: idOf(name.toLowerCase().replaceAll(' ', '-')),
@@ -24,7 +24,7 @@ export const INES: InventedPerson = {
   team: 'ours',
   bodyMass: 71.4,
   strength: { backSquat: 105, deadlift: 122, benchPress: 52, heelRaiseTwelve: 97.5, rightOverLeft: 0.01 },
-  habits: USUAL,
+  habits: { ...USUAL, prompt: true },
   incidents: {
     11: { kind: 'note', exercise: deadlift.id, text: 'Straps short was right. Felt light.' },
     18: { kind: 'note', exercise: backSquat.id, text: 'Third set best. Pads moved a little, shoulders fine.' },
@@ -143,7 +143,7 @@ export const MIRELA: InventedPerson = {
   mission: SKERRY_23.id,
   team: 'ours',
   bodyMass: 61.2,
-  strength: { backSquat: 103, deadlift: 114, benchPress: 47, heelRaiseTwelve: 90, rightOverLeft: 0.01 },
+  strength: { backSquat: 113, deadlift: 128, benchPress: 49, heelRaiseTwelve: 95, rightOverLeft: 0.01 },
   habits: USUAL,
   incidents: {},
 };

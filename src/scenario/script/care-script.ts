@@ -23,7 +23,7 @@ export const careScript = (today: Day): readonly ScriptEntry[] => [
     kind: 'carried',
     person: MIRELA.id,
     day: addDays(today, -19),
-    load: entered('82.5', 'kg'),
+    load: entered('90', 'kg'),
   }),
   decision('adjust tomas', momentOf(addDays(today, -2), '15:20'), SPECIALIST.id, {
     kind: 'adjust',
