@@ -61,17 +61,38 @@ const runInMemory = async (given: Given, world: World, keeping: Keeping, asked: 
   const started = await startEmpty(keeping.workplace, given['signer'] ?? '');
   if (started.kind === 'refused') return failed(...problemLines(started.problems));
   const signer = started.result.signer.id;
-  const paths = [given['people'], given['missions'], given['tests']].flatMap((path) => path ?? []);
-  const brought: string[] = [];
-  for (const path of paths) {
-    const outcome = await bringInFile(keeping.workplace, world, { path, signer, answers: asked.answers, take: true });
-    brought.push(outcome.says);
-    if (outcome.kind === 'failed') return failed(...brought);
-  }
+  const paths = [given['missions'], given['people'], given['tests']].flatMap((path) => path ?? []);
+  const { isAll, says: brought } = await bringInAll(keeping, world, { paths, signer, answers: asked.answers });
+  if (!isAll) return failed(...brought);
   const person = personNamed(snapshotNow(keeping), given['person'] ?? '');
   if (person.kind === 'none') return failed(...brought, person.says);
   const cards = await cardsOf(keeping, person.thing, signer, asked);
   return { ...cards, says: [...brought, '', cards.says].join('\n') };
+};
+
+/** Tables lean on each other, some missions on people and some people on missions: each is taken as soon as it is ready. */
+const bringInAll = async (
+  { workplace }: Keeping,
+  world: World,
+  asked: { readonly paths: readonly string[]; readonly signer: SignerId; readonly answers: BringInAnswers },
+): Promise<{ readonly isAll: boolean; readonly says: readonly string[] }> => {
+  const says: string[] = [];
+  let waiting = asked.paths;
+  while (waiting.length > 0) {
+    const refused: string[] = [];
+    const stillWaiting: string[] = [];
+    for (const path of waiting) {
+      const outcome = await bringInFile(workplace, world, { ...asked, path, take: true });
+      if (outcome.kind === 'done') says.push(outcome.says);
+      else {
+        refused.push(outcome.says);
+        stillWaiting.push(path);
+      }
+    }
+    if (stillWaiting.length === waiting.length) return { isAll: false, says: [...says, ...refused] };
+    waiting = stillWaiting;
+  }
+  return { isAll: true, says };
 };
 
 const cardsOf = async (
