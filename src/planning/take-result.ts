@@ -66,13 +66,20 @@ const sideResults = (card: IssuedCard, item: CardItem, results: readonly SetResu
     return {
       side,
       planned,
-      done: Math.min(...done.map(({ result }) => incrementsOf(item, result))),
+      done: workedAt(
+        item,
+        done.map(({ result }) => incrementsOf(item, result)),
+      ),
       complete: done.length === plannedSets && done.every((set) => set.result.repetitions >= set.planned),
       repetitions: done.map((set) => set.result.repetitions),
       rating: ratings.some((rating) => rating === null) ? null : Math.max(...ratings.map((rating) => rating ?? 0)),
     };
   });
 };
+
+/** On effort the load settles from set to set: the last one counts. Else the lightest of the work sets. */
+const workedAt = (item: CardItem, increments: readonly number[]): number =>
+  item.sets.some((set) => set.load.kind === 'start at') ? (increments.at(-1) as number) : Math.min(...increments);
 
 /** A load as typed, in whole increments of the item's machine; a load between two counts as the lower one. */
 export const incrementsOf = (item: CardItem, result: SetResult): number =>

@@ -1,21 +1,35 @@
 import type { CardItem, CardSet } from '#domain/card.ts';
 import { shownLoad } from '#interchange/plain-text/shown-load.ts';
 
-/** "4×6 270", "3×10 start at 85", "2×12 90 each side": neighbours that are alike are counted. */
+interface Run {
+  readonly text: string;
+  count: number;
+}
+
+/** "4×6 270", "3×10 start at 85", "2×12 90 each side", "left 3×8 185, right 3×8 180": neighbours that are alike are counted. */
 export const showWorkSets = (item: CardItem, unit: 'with unit' | 'bare' = 'bare'): string => {
   const work = item.sets.filter((set) => set.kind === 'work');
-  const runs: { readonly text: string; count: number; readonly sides: Set<string> }[] = [];
-  for (const set of work) {
+  const runs = (side: CardSet['side']): string =>
+    showRuns(
+      item,
+      work.filter((set) => set.side === side),
+      unit,
+    );
+  const [left, right] = [runs('left'), runs('right')];
+  if (left === '' && right === '') return runs(null);
+  if (left === right) return `${left} each side`;
+  return [left && `left ${left}`, right && `right ${right}`].filter((text) => text !== '').join(', ');
+};
+
+const showRuns = (item: CardItem, sets: readonly CardSet[], unit: 'with unit' | 'bare'): string => {
+  const runs: Run[] = [];
+  for (const set of sets) {
     const text = `${set.repetitions} ${showSetLoad(item, set)}${unit === 'bare' ? '' : ` ${item.unit}`}`;
     const last = runs.at(-1);
-    const run = last?.text === text ? last : { text, count: 0, sides: new Set<string>() };
-    if (run !== last) runs.push(run);
-    run.count += 1;
-    if (set.side) run.sides.add(set.side);
+    if (last?.text === text) last.count += 1;
+    else runs.push({ text, count: 1 });
   }
-  return runs
-    .map(({ text, count, sides }) => (sides.size === 2 ? `${count / 2}×${text} each side` : `${count}×${text}`))
-    .join(', ');
+  return runs.map(({ text, count }) => `${count}×${text}`).join(', ');
 };
 
 export const showSetLoad = ({ increment }: CardItem, { load }: CardSet): string =>
