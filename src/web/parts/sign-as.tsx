@@ -13,9 +13,9 @@ export const SignAs = () => {
       </span>
     );
   return (
-    <label className="soft">
+    <span className="soft">
       as{' '}
-      <select value={signer?.id ?? ''} onChange={(event) => choose(event.target.value)}>
+      <select aria-label="Who signs" value={signer?.id ?? ''} onChange={(event) => choose(event.target.value)}>
         <option value="" disabled>
           choose who signs
         </option>
@@ -26,6 +26,6 @@ export const SignAs = () => {
         ))}
       </select>
       {signsFor ? ` for ${signsFor}` : ''}
-    </label>
+    </span>
   );
 };

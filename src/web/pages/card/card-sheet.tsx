@@ -79,7 +79,8 @@ export const CardSheet = ({ card, personName, missionName, band, foot }: CardShe
         {Math.round(totalMinutes(card))} of {card.blockMinutes} minutes.
       </span>{' '}
       Loads in <strong>{unitsOf(card)}</strong> as the machine shows them; <strong>w</strong> marks a warm-up set. Write
-      repetitions done and effort (RPE) in the boxes.
+      repetitions done and effort (RPE) in the boxes. A rule counts once a week and for all repetitions; when a load
+      feels wrong, take off what the rule allows and write why.
     </p>
     <ol className={styles['items']}>
       {card.items.map((item) => (

@@ -38,9 +38,9 @@ export const ruleText = (item: CardItem): string | null => {
   const show = (increments: number): string => showIncrements(increments, item.increment);
   const up =
     rule.neverOver >= load + rule.add
-      ? `+${show(rule.add)} next time if all repetitions at RPE ≤ ${rule.rpeAtMost}, discomfort < ${rule.discomfortBelow}; once a week; never over ${show(rule.neverOver)}`
+      ? `+${show(rule.add)} next time if all at RPE ≤ ${rule.rpeAtMost}, discomfort < ${rule.discomfortBelow}; never over ${show(rule.neverOver)}`
       : `stay at ${show(load)}`;
-  return `${up}. Up to ${show(rule.takeOff)} off if it feels wrong: write why.`;
+  return `${up}; up to ${show(rule.takeOff)} off.`;
 };
 
 /** Sentences of the card that the prescription does not say already. */
