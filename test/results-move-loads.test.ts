@@ -230,3 +230,41 @@ test('a superseded result counts no more', () => {
     200,
   );
 });
+
+test('two sides of a lift climb together', () => {
+  const rehearsal = new Rehearsal(person);
+  rehearsal.live(1, 80);
+  const sides = rehearsal
+    .road(onFlightDay(81), 14)
+    .cards.flatMap((card) =>
+      card.state === 'planned' ? card.card.items.filter((item) => item.track === 'single-leg squat') : [],
+    );
+  const loads = sides.map((item) => item.sets.filter((set) => set.kind === 'work').map((set) => set.load.increments));
+  expect(loads.length).toBeGreaterThan(0);
+  for (const each of loads) expect(new Set(each).size).toBe(1);
+});
+
+test('a raise that was signed and called off is signed again: the load was never done', () => {
+  const rehearsal = atTheTop();
+  rehearsal.live(TOP, TOP + 6);
+  const day = onFlightDay(TOP + 7);
+  const [document] = rehearsal.issue(day, [day]);
+  if (!document) throw new Error('Nothing was issued.');
+  rehearsal.add({ kind: 'called off', person: PERSON, day, card: document.id, cause: 'operations', text: 'docking' });
+  rehearsal.live(TOP + 8, TOP + 20);
+  const next = heavySquat(rehearsal, TOP + 21);
+  expect(workIncrements(next)).toBe(300);
+  expect(next.raise).toMatchObject({ from: 295, to: 300 });
+});
+
+test('discomfort holds the load on the ramps too, when a limit falls away', () => {
+  const rehearsal = new Rehearsal({ ...person, heaviestBar: '80' });
+  rehearsal.live(1, 10);
+  rehearsal.live(11, 14, { hurts: [{ site: 'shoulder', score: 4 }] });
+  // The shoulder rule of the first fortnight is over on flight day 15; the medium squat would go up with it.
+  const planned = rehearsal.road(onFlightDay(15), 1).cards.find((card) => card.state === 'planned');
+  const squat =
+    planned?.state === 'planned' ? planned.card.items.find((item) => item.track === 'squat medium') : undefined;
+  expect(squat && workIncrements(squat)).toBe(175);
+  expect(squat?.limits.find((limit) => limit.kind === 'signed load')?.binds).toBe(true);
+});

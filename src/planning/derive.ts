@@ -8,7 +8,7 @@ import { cardRecords, stands } from './card-records.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
 import { machineAboard, machineSteps, planContext, type PlanContext } from './plan-context.ts';
 import { planCard, type PlannedCard } from './plan-card.ts';
-import { emptyProgress, liftState, tracksOf, type Progress } from './progress.ts';
+import { emptyProgress, liftState, ruleTotalOf, tracksOf, type Progress } from './progress.ts';
 import { proposalsOf } from './proposals.ts';
 import { stepTo, takeIssue, takeResult } from './take-result.ts';
 
@@ -35,7 +35,7 @@ export const derive = (known: Known, today: Day, until: Day): Road => {
     const others = records.filter((record) => isShownStill(record) && record.document.card.day === on);
     if (standing.length > 0 && on >= today)
       issuedAhead.push({ record: standing[0] as CardRecord, now: planCard(context, progress, on) });
-    for (const record of standing) takeIssue(progress, record.document);
+    for (const record of standing) takeIssue(progress, record.document, isAheadOrLived(record));
     for (const record of [...others, ...standing]) cards.push({ state: 'issued', day: on, record });
     for (const record of records) if (record.trained?.day === on) takeResult(known, progress, record);
     noteUnread(known, progress, records, on);
@@ -59,6 +59,10 @@ export const derive = (known: Known, today: Day, until: Day): Road => {
     rows: context.rows.numbers(),
   };
 };
+
+/** Loads of a session that was called off, missed or not heard of were never in use. */
+const isAheadOrLived = ({ outcome }: CardRecord): boolean =>
+  outcome === 'none' || outcome === 'done' || outcome === 'part done';
 
 /** A recalled card stays in sight; a superseded one only if somebody trained from it. */
 const isShownStill = (record: CardRecord): boolean =>
@@ -100,7 +104,7 @@ const takeRaise = (progress: Progress, fact: Fact<'decided'>, on: Day): void => 
         track.signed = Math.max(track.signed ?? 0, raise.to);
         lift.lastRaiseOn = on;
         lift.ruleEarnedBy = [];
-        track.ruleTotal = lift.ruleTotal;
+        track.ruleTotal = ruleTotalOf(lift, track.side);
       }
     }
   }

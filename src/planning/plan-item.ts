@@ -63,11 +63,7 @@ const loadsOf = (
   const least = stepsNotUnder(target.steps.least, target.steps.step) * target.steps.perStep;
   const marked: LoadLimit[] = [];
   for (const side of sidesOf(at.exercise)) {
-    const track = trackState(progress, at.item.track, at.exercise.id, side);
-    const backOff: readonly LoadLimit[] =
-      target.basis === 'fraction' && track.backedOff !== null && !isBackOffReleased(context, progress, at)
-        ? [{ kind: 'back-off', increments: track.backedOff, binds: false, says: 'backed off: coming back is a raise' }]
-        : [];
+    const held = heldBy(context, progress, at, target, side);
     const all = [
       ...limits.map((limit) => ({
         kind: limit.kind,
@@ -75,7 +71,7 @@ const loadsOf = (
         binds: false,
         says: limit.says,
       })),
-      ...backOff,
+      ...held,
     ];
     const tightest = all.reduce((least, limit) => (limit.increments < least.increments ? limit : least));
     const asked = deloaded(at, askedIncrements(target, side, least), target.steps);
@@ -87,6 +83,42 @@ const loadsOf = (
       marked.push(...all.map((limit) => ({ ...limit, binds: limit === tightest && asked > tightest.increments })));
   }
   return { kind: 'loads', work, limits: marked };
+};
+
+/** Limits that this person's own last sessions set on a load that comes from a fraction. */
+const heldBy = (
+  context: PlanContext,
+  progress: Progress,
+  at: ItemAt,
+  target: Target,
+  side: Side | null,
+): readonly LoadLimit[] => {
+  if (target.basis !== 'fraction') return [];
+  const track = trackState(progress, at.item.track, at.exercise.id, side);
+  const pain = progress.lifts.get(at.exercise.id)?.painHolds ? track.inUse : null;
+  const backedOff = isBackOffReleased(context, progress, at) ? null : track.backedOff;
+  return [
+    ...(pain === null
+      ? []
+      : [
+          {
+            kind: 'signed load' as const,
+            increments: pain,
+            binds: false,
+            says: 'discomfort last time: the load holds',
+          },
+        ]),
+    ...(backedOff === null
+      ? []
+      : [
+          {
+            kind: 'back-off' as const,
+            increments: backedOff,
+            binds: false,
+            says: 'the back-off: coming back is a raise',
+          },
+        ]),
+  ];
 };
 
 /** Two clean sessions at the lower load earn the way back; it stands on the card as a raise. */
@@ -133,7 +165,8 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
     last: lastText(context, progress, at),
     cues: at.exercise.cues,
     sets: setsOf(at, target, loads),
-    reserve: target.basis === 'effort' ? null : at.item.reserve,
+    // On the way up the load leaves more in reserve than the programme means: an unrecorded effort says only "at least".
+    reserve: target.basis === 'effort' || ramping ? null : at.item.reserve,
     shouldFeel: shouldFeelOf(context, at, ramping),
     ramp: target.basis === 'fraction' ? target.ramp : null,
     rule: target.basis === 'from last' && !at.deload ? signedRule(context, at, target, heaviest, loads.limits) : null,

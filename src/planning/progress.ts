@@ -18,8 +18,10 @@ export interface LiftState {
   lastRaiseOn: Day | null;
   /** The leading track's last session, if it earned a raise by the step rule. */
   ruleEarnedBy: FactId[];
-  /** Increments that the step rule has added to the leading track so far; other tracks follow by as many. */
-  ruleTotal: number;
+  /** Increments that the step rule has added to the leading track so far, by side; other tracks follow by as many. */
+  ruleTotals: Map<Side | null, number>;
+  /** Was there discomfort that holds, at the last session of the lift? */
+  painHolds: boolean;
   /** Facts of unread notes on this lift: they block a raise. */
   unread: FactId[];
 }
@@ -66,12 +68,15 @@ export const liftState = (progress: Progress, exercise: ExerciseId): LiftState =
     stepsSignedAfter: 0 as Sequence,
     lastRaiseOn: null,
     ruleEarnedBy: [],
-    ruleTotal: 0,
+    ruleTotals: new Map(),
+    painHolds: false,
     unread: [],
   };
   progress.lifts.set(exercise, fresh);
   return fresh;
 };
+
+export const ruleTotalOf = (lift: LiftState, side: Side | null): number => lift.ruleTotals.get(side) ?? 0;
 
 const trackKey = (track: TrackId, side: Side | null): string => `${track}|${side ?? ''}`;
 
@@ -86,7 +91,7 @@ export const trackState = (progress: Progress, track: TrackId, exercise: Exercis
     next: null,
     inUse: null,
     signed: null,
-    ruleTotal: liftState(progress, exercise).ruleTotal,
+    ruleTotal: ruleTotalOf(liftState(progress, exercise), side),
     rampSteps: null,
     atTop: false,
     backedOff: null,

@@ -10,7 +10,15 @@ import type { IssuedCard } from '#domain/issued-card.ts';
 import type { Known } from '#domain/known.ts';
 import type { CardRecord } from '#domain/road.ts';
 import { painOf, type PainBand } from './pain.ts';
-import { liftState, trackState, tracksOf, type LiftState, type Progress, type TrackState } from './progress.ts';
+import {
+  liftState,
+  ruleTotalOf,
+  trackState,
+  tracksOf,
+  type LiftState,
+  type Progress,
+  type TrackState,
+} from './progress.ts';
 
 /** What was done of one item: the sets that count, against what was planned. */
 interface ItemResult {
@@ -89,9 +97,10 @@ export const incrementsOf = (item: CardItem, result: SetResult): number =>
 
 /** Discomfort 5 or more, or twice 3 to 4, takes both ramps one step back at once: down needs no signature. */
 const takePain = (progress: Progress, { pain, item, trained }: ItemResult): void => {
-  if (pain === 'go on') return;
   const lift = liftState(progress, item.exercise);
-  for (const track of tracksOf(progress, item.exercise)) track.ruleTotal = lift.ruleTotal;
+  lift.painHolds = pain !== 'go on';
+  if (!lift.painHolds) return;
+  for (const track of tracksOf(progress, item.exercise)) track.ruleTotal = ruleTotalOf(lift, track.side);
   lift.earnedBy = [];
   lift.ruleEarnedBy = [];
   lift.held += 1;
@@ -152,13 +161,13 @@ const markRaise = (progress: Progress, item: CardItem, track: TrackState, by: nu
   if (item.leading) {
     lift.lastRaiseOn = day;
     lift.ruleEarnedBy = [];
-    lift.ruleTotal += by;
+    lift.ruleTotals.set(track.side, ruleTotalOf(lift, track.side) + by);
   }
-  track.ruleTotal = lift.ruleTotal;
+  track.ruleTotal = ruleTotalOf(lift, track.side);
 };
 
 /** Signed loads of an issued card, on its own day: the signature covers them, and its ramps are in force. */
-export const takeIssue = (progress: Progress, document: IssuedCard): void => {
+export const takeIssue = (progress: Progress, document: IssuedCard, inUse: boolean): void => {
   for (const item of document.card.items) {
     const lift = liftState(progress, item.exercise);
     if (item.ramp && document.basis.upTo >= lift.stepsSignedAfter) {
@@ -166,7 +175,7 @@ export const takeIssue = (progress: Progress, document: IssuedCard): void => {
       if (up) stepTo(lift, item.ramp.effortStep, item.ramp.shareStep, document.card.day);
       lift.lastStepOn ??= document.card.day;
     }
-    if (!document.card.deload) takeSignedLoads(progress, item, document);
+    if (!document.card.deload && inUse) takeSignedLoads(progress, item, document);
   }
 };
 

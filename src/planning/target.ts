@@ -21,7 +21,7 @@ import {
   type MachineSteps,
   type PlanContext,
 } from './plan-context.ts';
-import { liftState, trackState, type LiftState, type Progress } from './progress.ts';
+import { liftState, ruleTotalOf, trackState, type LiftState, type Progress } from './progress.ts';
 import { proposalId } from './proposal-id.ts';
 
 export interface ItemAt {
@@ -239,13 +239,13 @@ const lastTarget = (context: PlanContext, progress: Progress, at: ItemAt): Reach
 /** Does this track still have to take what the leading one took? */
 const isFollowing = (progress: Progress, lift: LiftState, at: ItemAt): boolean =>
   sidesOf(at.exercise).some(
-    (side) => trackState(progress, at.item.track, at.exercise.id, side).ruleTotal < lift.ruleTotal,
+    (side) => trackState(progress, at.item.track, at.exercise.id, side).ruleTotal < ruleTotalOf(lift, side),
   );
 
 /** The load that counts, what the rule adds today, and what the leading track has taken before this one. */
 const nextIncrements = (progress: Progress, lift: LiftState, at: ItemAt, side: Side | null, add: number): number => {
   const track = trackState(progress, at.item.track, at.exercise.id, side);
-  return (track.next ?? 0) + add + (at.deload ? 0 : lift.ruleTotal - track.ruleTotal);
+  return (track.next ?? 0) + add + (at.deload ? 0 : ruleTotalOf(lift, side) - track.ruleTotal);
 };
 
 const isRuleEarned = (context: PlanContext, lift: LiftState, at: ItemAt, id: ProposalId): boolean =>
