@@ -60,12 +60,25 @@ const deskAt = ({ today, newId }: Life, at: Instant): AtTheDesk => {
 
 /** Enters what the script says; a restriction and the recalls that it entails are one writing. */
 const enter = (life: Life, entries: Moment): void => {
-  writeTogether(life.pen, entries, (log) =>
+  const written = writeTogether(life.pen, entries, (log) =>
     log
       .slice(-entries.length)
       .filter(isKind('restricted'))
       .flatMap((fact) => life.office.recall(log, fact.id, deskAt(life, fact.recordedAt))),
   );
+  for (const fact of written)
+    if (fact.kind === 'decided' && fact.decision.kind === 'recall')
+      answerRecall(life, fact.decision.person, fact.decision.card, addDays(dayOfMoment(fact.recordedAt), 1));
+};
+
+/** Recalls are read up over voice and acknowledged at the next morning's contact. */
+const answerRecall = (life: Life, person: PersonId, card: CardId, on: Day): void => {
+  const at = momentOf(on, RECEIVED);
+  const happen = (): void => {
+    const body: FactBody = { kind: 'received', person, card, what: 'recall', how: 'read up over voice', on };
+    life.pen.write(at, [draftNamed(`recall received ${card}`, deskAt(life, at).signer, body)]);
+  };
+  life.agenda.add({ at, happen });
 };
 
 /** Reads what was written since the last review, backs off where repetitions were missed, issues the week. */
