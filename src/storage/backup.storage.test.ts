@@ -114,7 +114,7 @@ const untouched = async (): Promise<void> => {
 
 test('a backup that was changed is refused before anything moves', async () => {
   await (await backedUp()).close();
-  await sqlitePlace(backup).meddleUnguarded("update log set body = replace(body, '61', '62')");
+  await sqlitePlace(backup).meddleUnguarded("update log set content = replace(content, '61', '62')");
   expect(await restore()).toMatchObject({
     kind: 'refused',
     problem: { why: expect.stringContaining('fact 2 (') as string },

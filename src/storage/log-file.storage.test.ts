@@ -148,8 +148,8 @@ test('a replacement cannot slip past the guards while the log is open', async ()
   await mustEnter(store, draft('a', signing));
   await store.close();
   const engine = openSqlite({ location: path, use: 'alone' });
-  const replacing = sql`insert or replace into log select 2, id, kind, person_id, audience, supersedes, reason, body,
-    recorded_at, recorded_by, digest from log`;
+  const replacing = sql`insert or replace into log select 2, id, kind, person_id, audience, supersedes, reason,
+    recorded_at, recorded_by, content, digest from log`;
   await expect(replacing.execute(engine.kysely)).rejects.toThrow('what is written here is never changed');
   await engine.close();
 });

@@ -1,11 +1,16 @@
 import { anyFactBody } from '#contract/facts/any-fact.setup.ts';
 import { currentFacts, endOfLog, expectedDigest } from '#domain/log.ts';
 import fc from 'fast-check';
+import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { LogStore } from './log-store.ts';
 import { MIGRATIONS } from './migrations/migration-list.ts';
 import { postgresPlaces, sqlitePlaces, type Place, type PlaceMaker } from './places.setup.ts';
 import { NOW, correcting, draft, enter, mustEnter, mustOpen, noting, signing, weighing } from './test-log.setup.ts';
+
+/** The second fact with another content, and with the digest that belongs to it. */
+const withContent = (content: string): string =>
+  `update log set content = '${content}', digest = '${createHash('sha256').update(content).digest('hex')}' where sequence = 2`;
 
 /** What a log must do wherever it is kept. */
 describe.each([
@@ -199,8 +204,8 @@ describe.each([
   test.each([1, 3, -1])('the table refuses a fact at place %i after the first', async (sequence) => {
     await mustEnter(store, draft('a', signing));
     await store.close();
-    const statement = `insert into log select ${sequence}, 'z', kind, person_id, audience, supersedes, reason, body,
-        recorded_at, recorded_by, digest from log where sequence = 1`;
+    const statement = `insert into log select ${sequence}, 'z', kind, person_id, audience, supersedes, reason,
+      recorded_at, recorded_by, content, digest from log where sequence = 1`;
     await expect(place.meddle(statement)).rejects.toThrow('a fact takes the next place in the log');
     store = await mustOpen(place.open());
   });
@@ -209,16 +214,17 @@ describe.each([
     await mustEnter(store, draft('a', weighing(16)));
     await mustEnter(store, correcting('b', 'a', weighing(61)));
     await store.close();
-    const statement = `insert into log select 3, 'c', kind, person_id, audience, supersedes, reason, body, recorded_at,
-        recorded_by, digest from log where sequence = 2`;
+    const statement = `insert into log select 3, 'c', kind, person_id, audience, supersedes, reason, recorded_at,
+      recorded_by, content, digest from log where sequence = 2`;
     await expect(place.meddle(statement)).rejects.toThrow(/unique.*supersedes/i);
     store = await mustOpen(place.open());
   });
 
   test.each([
-    { what: 'a body', statement: `update log set body = replace(body, '61', '62') where sequence = 2` },
-    { what: 'a body that is no JSON', statement: `update log set body = 'x' where sequence = 2` },
-    { what: 'a body that does not fit', statement: `update log set body = '{"kind":"guessed"}' where sequence = 2` },
+    { what: 'a content', statement: `update log set content = replace(content, '61', '62') where sequence = 2` },
+    { what: 'a content that is no JSON', statement: withContent('x') },
+    { what: 'a content that is no record', statement: withContent('7') },
+    { what: 'a content that does not fit', statement: withContent('{"kind":"guessed"}') },
     { what: 'a kind', statement: `update log set kind = 'lifted' where sequence = 2` },
     { what: 'a person', statement: `update log set person_id = 'somebody' where sequence = 2` },
     { what: 'an audience', statement: `update log set audience = '["management"]' where sequence = 2` },

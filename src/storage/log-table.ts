@@ -1,4 +1,7 @@
-/** No column of these tables is ever updated. UNIQUE (supersedes) tells the second corrector of the first. */
+/**
+ * No column of these tables is ever updated. UNIQUE (supersedes) tells the second corrector of the first. What `content`
+ * says is repeated in columns for the database's own rules and for whoever looks into it; both are compared when read.
+ */
 export interface LogRow {
   readonly sequence: number;
   readonly id: string;
@@ -8,10 +11,10 @@ export interface LogRow {
   readonly audience: string;
   readonly supersedes: string | null;
   readonly reason: string | null;
-  /** JSON of the fact's body. */
-  readonly body: string;
   readonly recorded_at: string;
   readonly recorded_by: string;
+  /** Canonical JSON (RFC 8785) of everything but the digest: the very text whose SHA-256 the digest is. */
+  readonly content: string;
   readonly digest: string;
 }
 

@@ -1,12 +1,17 @@
-import { isOfEnvelope } from '#contract/facts/envelope.schema.ts';
 import { parseFact } from '#contract/facts/parse-fact.ts';
+import { canonicalJson } from '#domain/digest.ts';
 import type { Fact } from '#domain/fact.ts';
 import { personOf } from '#domain/known.ts';
-import { expectedDigest } from '#domain/log.ts';
+import { createHash } from 'node:crypto';
 import type { LogRow } from './log-table.ts';
 
 /** A fact as it stands in the table. */
-export const rowOfFact = (fact: Fact): LogRow => ({
+export const rowOfFact = (fact: Fact): LogRow => {
+  const { digest, ...content } = fact;
+  return { ...columnsOf(fact), content: canonicalJson(content), digest };
+};
+
+const columnsOf = (fact: Fact): Omit<LogRow, 'content' | 'digest'> => ({
   sequence: fact.sequence,
   id: fact.id,
   kind: fact.kind,
@@ -14,42 +19,37 @@ export const rowOfFact = (fact: Fact): LogRow => ({
   audience: JSON.stringify(fact.audience),
   supersedes: fact.supersedes,
   reason: fact.reason,
-  body: JSON.stringify(Object.fromEntries(Object.entries(fact).filter(([key]) => !isOfEnvelope(key)))),
   recorded_at: fact.recordedAt,
   recorded_by: fact.recordedBy,
-  digest: fact.digest,
 });
 
 export type RowReading =
   { readonly kind: 'fact'; readonly fact: Fact } | { readonly kind: 'damaged'; readonly says: string };
 
-/** Reads a row; its body must fit the schema, and its digest and every column must belong to it. */
+const damaged = (says: string): RowReading => ({ kind: 'damaged', says });
+
+/**
+ * Reads a row: the digest must belong to its content, the content must fit the schema, and every column must say what
+ * the content says. The digest is taken of the text as it stands, without making it canonical anew: only the text that
+ * was digested has this digest.
+ */
 export const factOfRow = (row: LogRow): RowReading => {
-  const json = jsonOfRow(row);
-  if (json === null) return { kind: 'damaged', says: 'its body is no JSON' };
-  const reading = parseFact(json);
-  if (reading.kind === 'refused') return { kind: 'damaged', says: reading.issues[0]?.what ?? 'its body does not fit' };
-  const { fact } = reading;
-  if (expectedDigest(fact) !== fact.digest) return { kind: 'damaged', says: 'its digest belongs to other content' };
-  if (row.kind !== fact.kind || row.person_id !== personOf(fact))
-    return { kind: 'damaged', says: 'its kind or person is not that of its body' };
-  return { kind: 'fact', fact };
+  if (createHash('sha256').update(row.content, 'utf8').digest('hex') !== row.digest)
+    return damaged('its digest belongs to other content');
+  const json = recordOf(row.content);
+  if (json === null) return damaged('its content is no record');
+  const reading = parseFact({ ...json, digest: row.digest });
+  if (reading.kind === 'refused') return damaged(reading.issues[0]?.what ?? 'its content does not fit');
+  const differing = Object.entries(columnsOf(reading.fact)).find(
+    ([column, value]) => row[column as keyof LogRow] !== value,
+  );
+  return differing ? damaged(`its column ${differing[0]} does not say what its content says`) : reading;
 };
 
-const jsonOfRow = (row: LogRow): unknown => {
+const recordOf = (text: string): object | null => {
   try {
-    const body: unknown = JSON.parse(row.body);
-    return {
-      ...(body as object),
-      id: row.id,
-      sequence: row.sequence,
-      recordedAt: row.recorded_at,
-      recordedBy: row.recorded_by,
-      audience: JSON.parse(row.audience) as unknown,
-      supersedes: row.supersedes,
-      reason: row.reason,
-      digest: row.digest,
-    };
+    const json: unknown = JSON.parse(text);
+    return typeof json === 'object' ? json : null;
   } catch {
     return null;
   }

@@ -11,9 +11,9 @@ export const up = async (db: Kysely<any>, dialect: 'sqlite' | 'postgres'): Promi
     .addColumn('audience', 'text', (column) => column.notNull())
     .addColumn('supersedes', 'text', (column) => column.unique().references('log.id'))
     .addColumn('reason', 'text')
-    .addColumn('body', 'text', (column) => column.notNull())
     .addColumn('recorded_at', 'text', (column) => column.notNull())
     .addColumn('recorded_by', 'text', (column) => column.notNull())
+    .addColumn('content', 'text', (column) => column.notNull())
     .addColumn('digest', 'text', (column) => column.notNull())
     .execute();
   await db.schema
