@@ -122,9 +122,10 @@ test('one stands at the ceiling of the machine', () => {
   expect(Math.max(...loads)).toBe(600);
 });
 
-test('one whose shoulders complain of 4 and 5 stays at the foot of both ramps', () => {
+test('one whose shoulders complain of 4 or more stays at the foot of both ramps', () => {
   const scores = factsOfKind(current, 'hurt').filter(({ person, when }) => person === OONA.id && when === 'during');
-  expect(new Set(scores.map(({ score }) => score))).toEqual(new Set([4, 5]));
+  expect(scores.length).toBeGreaterThan(1);
+  expect(Math.min(...scores.map(({ score }) => score))).toBeGreaterThanOrEqual(4);
   const last = cardsOf(OONA)
     .at(-1)
     ?.card.items.find(({ exercise }) => exercise === 'heel-raise');
@@ -140,7 +141,9 @@ test('a limit recalls the cards that it forbids in the same writing, and their r
     'recall',
     'recall',
   ]);
-  expect(factsOfKind(current, 'received').filter(({ what }) => what === 'recall')).toEqual([]);
+  const acknowledged = factsOfKind(current, 'received').filter(({ what }) => what === 'recall');
+  expect(acknowledged.filter(({ person }) => person === OONA.id)).toEqual([]);
+  expect(acknowledged.some(({ person }) => person === KERTTU.id)).toBe(true);
 });
 
 test('a deputy signs for the specialist while she is away', () => {
