@@ -2,6 +2,7 @@ import { addDays, type Day } from '#units/day.ts';
 import type { Change } from '#domain/decision.ts';
 import type { FactId, PersonId, SignerId, TrackId } from '#domain/identity.ts';
 import type { Policies } from '#domain/policies.ts';
+import type { Road } from '#domain/road.ts';
 import type { Problem } from '#contract/problem.ts';
 import { answerOf, notBuilt, type Answer } from './answer.ts';
 import { decided, draftOf } from './drafts.ts';
@@ -28,7 +29,7 @@ export const adjustTrack = async (
       const at = personAtHand(log, today(), { ...asked, basis: null });
       const problems = [...(at.kind === 'refused' ? at.problems : []), ...dayProblems(asked, today())];
       if (at.kind === 'refused' || problems.length > 0) return notBuilt(...problems);
-      if (!at.road.tracks.some(({ track }) => track === asked.track)) return notBuilt(noSuchTrack());
+      if (!tracksOf(at.road).has(asked.track)) return notBuilt(noSuchTrack());
       const { person, track, from, until, reason } = asked;
       const change = changeOf(asked.change, at.known.house.policies);
       const draft = draftOf(
@@ -39,6 +40,13 @@ export const adjustTrack = async (
       return { kind: 'drafts', drafts: [draft], result: { adjustment: draft.id } };
     }),
   );
+
+/** Tracks that somebody trains already, and those of the sessions ahead. */
+const tracksOf = ({ tracks, cards }: Road): ReadonlySet<TrackId> =>
+  new Set([
+    ...tracks.map(({ track }) => track),
+    ...cards.flatMap((card) => (card.state === 'issued' ? [] : card.card.items.map(({ track }) => track))),
+  ]);
 
 const changeOf = (change: Adjustment['change'], { backOff }: Policies): Change =>
   change === 'hold' ? { kind: 'hold' } : { kind: 'back off', by: backOff };

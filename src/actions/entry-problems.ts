@@ -66,24 +66,13 @@ const dayProblems = (body: FactBody, today: Day): readonly Problem[] => {
 };
 
 const dayOfWhatHappened = (body: FactBody): { readonly field: string; readonly day: Day } | null => {
-  switch (body.kind) {
-    case 'measured':
-    case 'lifted':
-    case 'carried':
-    case 'trained':
-    case 'hurt':
-    case 'noted':
-    case 'missed':
-      return { field: 'day', day: body.day };
-    case 'received':
-    case 'restriction lifted':
-      return { field: 'on', day: body.on };
-    case 'introduced':
-      return body.birthDate === null ? null : { field: 'birthDate', day: body.birthDate };
-    default:
-      return null;
-  }
+  if (body.kind === 'introduced') return body.birthDate === null ? null : { field: 'birthDate', day: body.birthDate };
+  if (body.kind === 'received' || body.kind === 'restriction lifted') return { field: 'on', day: body.on };
+  return 'day' in body && !MAY_LIE_AHEAD.has(body.kind) ? { field: 'day', day: body.day } : null;
 };
+
+/** What can be known beforehand. */
+const MAY_LIE_AHEAD: ReadonlySet<FactBody['kind']> = new Set(['called off', 'calibrated']);
 
 const missionDayProblems = (
   { launch, landing }: Extract<FactBody, { readonly kind: 'dated' }>,

@@ -34,7 +34,7 @@ export const exportFacts = (
   about: from.about,
   facts: log.flatMap((fact) => {
     const seen = bodySeenBy(fact, madeFor);
-    return seen ? [{ ...fact, ...seen, cut: seen !== fact } as ExportedFact] : [];
+    return seen ? [{ ...fact, ...seen, cut: seen !== fact }] : [];
   }),
 });
 

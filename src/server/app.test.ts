@@ -150,7 +150,8 @@ test('every window of a person answers, and a week is previewed, issued and read
     `${ROUTES.exportReveals}?audience=team`,
     `${ROUTES.exportAll}?audience=physician`,
   ];
-  for (const path of paths) expect((await get(app, path, { cookie })).status, path).toBe(200);
+  for (const path of paths)
+    expect({ path, status: (await get(app, path, { cookie })).status }).toEqual({ path, status: 200 });
   const days = [addDays(LAUNCH, 3), addDays(LAUNCH, 5), addDays(LAUNCH, 7)];
   const preview = await post(app, ROUTES.issuePreview(PERSON), { days }, { cookie });
   const { upTo, raises } = (await preview.json()) as { readonly upTo: number; readonly raises: readonly unknown[] };

@@ -1,6 +1,7 @@
 import { addDays, type Day } from '#units/day.ts';
 import { showRestriction } from '#domain/restriction.ts';
 import { ofKind, type Known } from '#domain/known.ts';
+import type { Decision } from '#domain/decision.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { Road } from '#domain/road.ts';
 import type { SheetStrip } from '#contract/windows/sheet-window.ts';
@@ -61,10 +62,16 @@ const adjustments = (known: Known, to: Day): readonly Span[] => {
   );
   return decisions.flatMap(({ id, decision }) => {
     if (decision.kind !== 'adjust' || ended.has(id)) return [];
-    const { kind } = decision.change;
-    const what = kind === 'hold' ? 'held' : kind === 'back off' ? 'backed off' : kind;
-    return [bar(decision.from, decision.until ?? to, `${decision.track} ${what}: ${decision.reason}`, 'caution')];
+    return [adjustmentSpan(decision, to)];
   });
+};
+
+/** A back-off happens on its day; everything else lasts. */
+const adjustmentSpan = (decision: Extract<Decision, { readonly kind: 'adjust' }>, to: Day): Span => {
+  const { track, change, from, until, reason } = decision;
+  if (change.kind === 'back off')
+    return { ...bar(from, from, `${track} backed off: ${reason}`, 'caution'), shape: 'mark' };
+  return bar(from, until ?? to, `${track} ${change.kind === 'hold' ? 'held' : change.kind}: ${reason}`, 'caution');
 };
 
 const machinesOut = ({ house, mission }: Known, to: Day): readonly Span[] =>
