@@ -19,7 +19,7 @@ export function PolicySignature({ person, detail, policy, onClose }: PolicySigna
   const { signer } = useSigner();
   const write = useWrite();
   const sign = (): void => {
-    if (signer === null) return;
+    if (signer === null || write.isSending) return;
     const request: PolicyRequest = { signer: signer.id, exercise: detail.exercise, policy, reason };
     write.send(ROUTES.policy(person), request, onClose);
   };
@@ -47,7 +47,7 @@ export function PolicySignature({ person, detail, policy, onClose }: PolicySigna
         />
         <Problems problems={write.problems} shownElsewhere={['reason']} />
         <Actions>
-          <Button kind="main" type="submit" isDisabled={signer === null || reason.trim() === '' || write.isSending}>
+          <Button kind="main" type="submit" isDisabled={signer === null || reason.trim() === ''}>
             Sign
           </Button>
           <SignAs />

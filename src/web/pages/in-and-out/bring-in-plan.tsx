@@ -74,7 +74,7 @@ function TakeIn({ window, request, isPlanning, onTaken, onLeave }: TakeInProps) 
   const { signer } = useSigner();
   const write = useWrite<{ readonly recorded: number }>();
   const take = (): void => {
-    if (signer === null) return;
+    if (signer === null || write.isSending) return;
     write.send(ROUTES.bringInTake, { ...request, signer: signer.id }, ({ recorded }) => onTaken(recorded));
   };
   return (
@@ -84,11 +84,7 @@ function TakeIn({ window, request, isPlanning, onTaken, onLeave }: TakeInProps) 
         <output>{isPlanning ? 'Reading the answers …' : whatStandsAgainst(window)}</output>
       </p>
       <Actions>
-        <Button
-          kind="main"
-          isDisabled={!window.ready || isPlanning || write.isSending || signer === null}
-          onPress={take}
-        >
+        <Button kind="main" isDisabled={!window.ready || isPlanning || signer === null} onPress={take}>
           Take in {window.preview.totals.facts} facts
         </Button>
         <SignAs />

@@ -32,7 +32,10 @@ interface QuestionFieldsProps {
 function QuestionFields({ question, onAnswer }: QuestionFieldsProps) {
   const { id, asks, because, where, examples, choices, suggested, answer } = question;
   return (
-    <fieldset className={answer === null ? styles['open'] : styles['answered']}>
+    <fieldset
+      className={answer === null ? styles['open'] : styles['answered']}
+      data-answer={answer === null ? 'open' : 'given'}
+    >
       <legend>{asks}</legend>
       <p className="soft small">
         {[where, because].filter(Boolean).join(': ')}

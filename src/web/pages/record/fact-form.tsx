@@ -21,7 +21,6 @@ export interface FactFormState {
   readonly problems: readonly Problem[];
   readonly reason: string;
   readonly setReason: (text: string) => void;
-  readonly isSending: boolean;
   readonly submit: (build: Build) => void;
 }
 
@@ -32,6 +31,8 @@ export const useFactForm = (correcting: Fact | null, onDone: () => void): FactFo
   const [reason, setReason] = useState('');
   const [own, setOwn] = useState<readonly Problem[]>([]);
   const submit = (build: Build): void => {
+    // A button that goes dead under the hand loses the keyboard: a second press is passed over instead.
+    if (recording.isSending) return;
     const problems: Problem[] = [];
     const bodies = build(problems);
     if (correcting !== null && reason.trim() === '') problems.push(NO_REASON);
@@ -48,7 +49,6 @@ export const useFactForm = (correcting: Fact | null, onDone: () => void): FactFo
     problems: [...own, ...(signer === null ? [] : recording.problems.map(atField))],
     reason,
     setReason,
-    isSending: recording.isSending,
     submit,
   };
 };
@@ -101,7 +101,7 @@ export function FactForm({ form, build, fields, correcting, onCancel, children }
       )}
       <Problems problems={form.problems} shownElsewhere={[...fields, 'reason']} />
       <Actions>
-        <Button kind="main" type="submit" isDisabled={form.isSending || signer === null}>
+        <Button kind="main" type="submit" isDisabled={signer === null}>
           {correcting === null ? 'Record' : 'Correct'}
         </Button>
         <SignAs />

@@ -15,7 +15,7 @@ export function TakeBackForm({ line, onDone }: { readonly line: RecordLine; read
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        if (signer === null) return;
+        if (signer === null || write.isSending) return;
         const request: RetractRequest = { signer: signer.id, fact: line.fact.id, reason };
         write.send(ROUTES.retract, request, onDone);
       }}
@@ -34,7 +34,7 @@ export function TakeBackForm({ line, onDone }: { readonly line: RecordLine; read
       />
       <Problems problems={write.problems} shownElsewhere={['reason']} />
       <Actions>
-        <Button kind="stop" type="submit" isDisabled={signer === null || reason.trim() === '' || write.isSending}>
+        <Button kind="stop" type="submit" isDisabled={signer === null || reason.trim() === ''}>
           Take back
         </Button>
         <SignAs />
