@@ -24,7 +24,7 @@ const tabTo = async (page: Page, role: Parameters<Page['getByRole']>[0], name: s
   await wanted.waitFor();
   const most = await page.locator('a, button, input, select, [tabindex]').count();
   for (let steps = 0; steps <= most; steps += 1) {
-    if (await wanted.evaluate((element) => element === document.activeElement)) return;
+    if ((await wanted.and(page.locator(':focus')).count()) > 0) return;
     await page.keyboard.press('Tab');
   }
   throw new Error(`Tab never reached the ${role} ${String(name)}.`);
@@ -89,7 +89,7 @@ test('arrows move through the sheet, Enter opens a cell with its working, Escape
   await page.keyboard.press('Home');
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('ArrowUp');
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-place'))).toBe('0:1');
+  expect(await page.locator(':focus').getAttribute('data-place')).toBe('0:1');
   await page.keyboard.press('Enter');
   const panel = page.getByRole('dialog');
   await panel.waitFor();

@@ -68,7 +68,6 @@ export const CardItemBlock = ({ item }: { readonly item: CardItem }) => {
         {item.cues.length > 0 ? <p>{item.cues.join(' ')}</p> : null}
         {item.settings.length > 0 ? <p className="soft">{settingsText(item)}</p> : null}
         {otherSentences(item).length > 0 ? <p>{otherSentences(item).map(asSentence).join(' ')}</p> : null}
-        {rule ? <p className={styles['rule']}>Rule: {rule}</p> : null}
       </div>
       <div className={styles['write']}>
         <ul className={styles['sets']}>
@@ -80,6 +79,7 @@ export const CardItemBlock = ({ item }: { readonly item: CardItem }) => {
               <WorkSet key={`set ${place}`} set={set} item={item} />
             ))}
         </ul>
+        {rule ? <p className={styles['rule']}>Rule: {rule}</p> : null}
         <p className={styles['noteline']}>note</p>
       </div>
     </li>
