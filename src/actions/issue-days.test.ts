@@ -6,6 +6,7 @@ import { digestOf } from '#domain/digest.ts';
 import { idOf } from '#domain/identity.ts';
 import { issueDays } from './issue-days.ts';
 import { recordFacts } from './record-facts.ts';
+import { retractFact } from './retract-fact.ts';
 import { enter, LAUNCH, OTHER, PERSON, startedHouse, type StartedHouse } from './started-house.fixture.ts';
 
 const FIRST_DAY = addDays(LAUNCH, 3);
@@ -84,6 +85,41 @@ test('a restriction recalls the issued card in the transaction that records it',
   expect(
     replacement?.state === 'planned' && replacement.card.items.some(({ exercise }) => exercise === 'back-squat'),
   ).toBe(false);
+});
+
+test('taking back the lifting of a restriction lets it bind again, issued cards included', async () => {
+  const house = await startedHouse();
+  const { workplace, signer } = house;
+  const told = { toldBy: 'the flight physician', toldOn: addDays(LAUNCH, -3) };
+  const restricted = await recordFacts(workplace, signer, [
+    {
+      body: {
+        kind: 'restricted',
+        person: PERSON,
+        restriction: {
+          ...told,
+          scope: { kind: 'site', site: 'low back', side: null },
+          limit: { kind: 'forbidden' },
+          confirmed: true,
+          from: addDays(LAUNCH, -3),
+          reviewOn: null,
+        },
+        medicalReason: null,
+      },
+      supersedes: null,
+      reason: null,
+    },
+  ]);
+  const restriction = restricted.kind === 'done' ? restricted.facts[0]?.id : undefined;
+  if (restriction === undefined) throw new Error('The restriction was refused.');
+  await enter(workplace, signer, [
+    { kind: 'restriction lifted', person: PERSON, restriction, toldBy: told.toldBy, on: addDays(LAUNCH, -2) },
+  ]);
+  const lifting = workplace.store.facts().at(-1)?.id ?? restriction;
+  const document = await issued(house);
+  const answer = await retractFact(workplace, { signer, fact: lifting, reason: 'of somebody else' });
+  expect(answer.kind === 'done' && answer.facts.map(({ kind }) => kind)).toEqual(['retracted', 'decided']);
+  expect(answer.kind === 'done' && answer.facts[1]).toMatchObject({ decision: { kind: 'recall', card: document.id } });
 });
 
 test('good results raise nothing that stands signed: the issued card keeps its loads and the raise waits', async () => {

@@ -1,15 +1,12 @@
-import type { Day } from '#units/day.ts';
-import type { Draft, Fact, FactBody } from '#domain/fact.ts';
-import type { Instant, SignerId } from '#domain/identity.ts';
-import { endOfLog } from '#domain/log.ts';
-import { recallsUnder } from '#planning/recall.ts';
+import type { SignerId } from '#domain/identity.ts';
 import { problemOf } from '#contract/facts/fact-issue.ts';
 import { parseFactBody } from '#contract/facts/parse-fact.ts';
 import type { Problem } from '#contract/problem.ts';
 import { answerOf, notBuilt, refused, type Answer } from './answer.ts';
-import { decided, draftOf, logWith } from './drafts.ts';
+import { draftOf } from './drafts.ts';
 import { entryProblems } from './entry-problems.ts';
 import { atEntry, type CheckedEntry, type Entry } from './entry.ts';
+import { recallsAfter } from './recalls-after.ts';
 import { writerOn } from './signing.ts';
 import { snapshotOf } from './snapshot.ts';
 import type { Workplace } from './workplace.ts';
@@ -40,7 +37,7 @@ export const recordFacts = async (
       const drafts = checked.map(({ body, supersedes, reason }) =>
         draftOf(newId, signer, body, { supersedes, reason: supersedes === null ? null : reason }),
       );
-      const recalls = recallsAfter(log, drafts, now, today(), (body) => draftOf(newId, signer, body));
+      const recalls = recallsAfter(log, drafts, { now, today: today() }, (body) => draftOf(newId, signer, body));
       return { kind: 'drafts', drafts: [...drafts, ...recalls], result: { recalled: recalls.length } };
     }),
   );
@@ -55,22 +52,4 @@ const readEntry = (entry: Entry, place: number): EntryReading => {
   if (reading.kind === 'body') return { kind: 'read', entry: { ...entry, body: reading.body } };
   const problems = reading.issues.map(problemOf);
   return { kind: 'refused', problems: problems.map((problem) => atEntry(problem, place)) };
-};
-
-/** A restriction reaches issued cards in the transaction that records it: nobody can train between the two. */
-const recallsAfter = (
-  log: readonly Fact[],
-  drafts: readonly Draft[],
-  now: Instant,
-  today: Day,
-  draft: (body: FactBody) => Draft,
-): readonly Draft[] => {
-  const ahead = snapshotOf(logWith(log, drafts, now), today);
-  const recalls = drafts.flatMap(({ id, body }) => {
-    if (body.kind !== 'restricted') return [];
-    const known = ahead.known(body.person);
-    return known ? recallsUnder(known, id) : [];
-  });
-  const once = new Map(recalls.flatMap((recall) => (recall.kind === 'recall' ? [[recall.card, recall] as const] : [])));
-  return [...once.values()].map((recall) => draft(decided(recall, endOfLog(log))));
 };

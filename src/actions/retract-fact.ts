@@ -4,6 +4,7 @@ import type { Fact } from '#domain/fact.ts';
 import type { Problem } from '#contract/problem.ts';
 import { answerOf, notBuilt, type Answer } from './answer.ts';
 import { draftOf } from './drafts.ts';
+import { recallsAfter } from './recalls-after.ts';
 import { writerOn } from './signing.ts';
 import { snapshotOf } from './snapshot.ts';
 import type { Workplace } from './workplace.ts';
@@ -14,7 +15,7 @@ export const retractFact = async (
   asked: { readonly signer: SignerId; readonly fact: FactId; readonly reason: string },
 ): Promise<Answer<null>> =>
   answerOf(
-    await store.transact((log) => {
+    await store.transact((log, now) => {
       const writer = writerOn(snapshotOf(log, today()).house, asked.signer, today());
       const fact = currentFacts(log, endOfLog(log)).find((each) => each.id === asked.fact);
       const problems = [
@@ -25,7 +26,8 @@ export const retractFact = async (
       if (problems.length > 0) return notBuilt(...problems);
       const { fact: supersedes, reason, signer } = asked;
       const draft = draftOf(newId, signer, { kind: 'retracted' }, { supersedes, reason });
-      return { kind: 'drafts', drafts: [draft], result: null };
+      const recalls = recallsAfter(log, [draft], { now, today: today() }, (body) => draftOf(newId, signer, body));
+      return { kind: 'drafts', drafts: [draft, ...recalls], result: null };
     }),
   );
 
@@ -37,10 +39,11 @@ const mayNotGo = (fact: Fact): readonly Problem[] => {
     return [
       keptForEver('A restriction binds until its lifting is signed.', 'Correct it, or record that it was lifted.'),
     ];
-  if (fact.kind === 'introduced' || fact.kind === 'signs' || fact.kind === 'catalogued')
-    return [keptForEver('Other entries rest on this one.', 'Correct it instead.')];
+  if (RESTED_ON.has(fact.kind)) return [keptForEver('Other entries rest on this one.', 'Correct it instead.')];
   return [];
 };
+
+const RESTED_ON: ReadonlySet<Fact['kind']> = new Set(['introduced', 'dated', 'signs', 'catalogued']);
 
 const keptForEver = (what: string, whatToDo: string): Problem => ({
   what,

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { instant } from '#domain/identity.ts';
 import { snapshotReader } from '#actions/snapshot.ts';
-import { LAUNCH, PERSON, startedHouse } from '#actions/started-house.fixture.ts';
+import { LAUNCH, OTHER, PERSON, startedHouse } from '#actions/started-house.fixture.ts';
 import { addDays } from '#units/day.ts';
 import { ROUTES } from '#contract/routes.ts';
 import { makeApp, type App } from './app.ts';
@@ -182,4 +182,27 @@ test('an address that names nobody, and a body that is none, are refused in word
     const { refused } = (await answer.json()) as { readonly refused: readonly { readonly what: string }[] };
     expect(refused[0]?.what).toMatch(/\.$/);
   }
+});
+
+test('a table is read, looked through and brought in, once', async () => {
+  const { app, signer, snapshot } = await startedApp();
+  const cookie = await enterBy(app);
+  const table = 'Name,Date,Exercise,Machine,Load (kg),Reps,RIR\nSami Lindgren,2031-04-15,Back squat,Free bar,120,5,0\n';
+  const read = await app.request(ORIGIN + ROUTES.bringInRead, {
+    method: 'POST',
+    body: table,
+    headers: { ...HOST, origin: ORIGIN, cookie, 'x-file-name': encodeURIComponent('Prüfung.csv') },
+  });
+  const { ticket, reading } = (await read.json()) as {
+    readonly ticket: string;
+    readonly reading: { fileName: string };
+  };
+  expect(reading.fileName).toBe('Prüfung.csv');
+  const asked = { ticket, matching: null, answers: {} };
+  const plan = await post(app, ROUTES.bringInPlan, asked, { cookie });
+  expect(await plan.json()).toMatchObject({ ready: true, preview: { totals: { tests: 1 } } });
+  const take = await post(app, ROUTES.bringInTake, { ...asked, signer }, { cookie });
+  expect(await take.json()).toEqual({ recorded: 1 });
+  expect(snapshot().log.at(-1)).toMatchObject({ kind: 'lifted', person: OTHER, repetitions: 5 });
+  expect((await post(app, ROUTES.bringInTake, { ...asked, signer }, { cookie })).status).toBe(422);
 });
