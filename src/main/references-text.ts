@@ -11,7 +11,13 @@ export const referencesText = (): string =>
     '',
     `${ALL_FORMULAS.length} formulas, ${ALL_CHECKS.length} checks, ${sources().length} sources.`,
     '',
-    ...CHAPTERS.flatMap(({ title, formulas }) => [`## ${title}`, '', ...formulas.flatMap(formulaLines)]),
+    ...CHAPTERS.flatMap(({ heading, says, formulas }) => [
+      `## ${heading}`,
+      '',
+      says,
+      '',
+      ...formulas.flatMap(formulaLines),
+    ]),
     '## Sources',
     '',
     ...sources().map((source) => `- ${sourceText(source)}`),
@@ -26,10 +32,12 @@ const formulaLines = (formula: AnyFormula): readonly string[] => {
     '',
     `\`${record.output.symbol} = ${record.equation}\` (${record.output.unit}); \`${record.id}\`, revision ${record.revision}.`,
     '',
-    `Source: ${sourceText(record.source)}`,
-    ...(record.restsOn ?? []).map((source) => `Rests on: ${sourceText(source)}`),
-    `Does not know: ${record.doesNotKnow}`,
-    checks.length > 0 ? `Checks: ${checks.length}, against ${against(checks)}.` : 'Checked as a cell of a reckoning.',
+    `- Source: ${sourceText(record.source)}`,
+    ...(record.restsOn ?? []).map((source) => `- Rests on: ${sourceText(source)}`),
+    `- Does not know: ${record.doesNotKnow}`,
+    checks.length > 0
+      ? `- Checks: ${checks.length}, against ${against(checks)}.`
+      : '- Checked as a cell of a reckoning.',
     '',
   ];
 };
