@@ -48,6 +48,10 @@ import {
 } from './strength/repetition-maximum.ts';
 import * as multipliers from './strength/repetition-multiplier.ts';
 
+/** The formulas of a module in one order, whichever tool lists its exports. */
+const byIdentity = (module: Readonly<Record<string, AnyFormula>>): readonly AnyFormula[] =>
+  Object.values(module).toSorted((a, b) => (a.record.id < b.record.id ? -1 : 1));
+
 /** Every formula with a record, in the order and under the headings of a textbook. */
 export interface Chapter {
   readonly heading: string;
@@ -64,12 +68,12 @@ export const CHAPTERS: readonly Chapter[] = [
   {
     heading: 'Repetitions and the maximum, as printed',
     says: 'Eight authors; at one repetition most of them do not give the load itself.',
-    formulas: [...Object.values(multipliers), ...Object.values(fractions)],
+    formulas: [...byIdentity(multipliers), ...byIdentity(fractions)],
   },
   {
     heading: 'One-repetition maximum of a set',
     says: 'The same lines, with a single taken as the maximum. Loads are made with Wathan’s.',
-    formulas: Object.values(maxima),
+    formulas: byIdentity(maxima),
   },
   {
     heading: 'Maxima of several repetitions, and of other lifts',
@@ -84,7 +88,7 @@ export const CHAPTERS: readonly Chapter[] = [
   {
     heading: 'Straight lines of single studies',
     says: 'Fitted to one group each; no load is made from them.',
-    formulas: Object.values(regressions),
+    formulas: byIdentity(regressions),
   },
   {
     heading: 'What a joint carries in 1 g',
