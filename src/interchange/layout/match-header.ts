@@ -19,7 +19,9 @@ interface Pieces {
 /** Takes a pattern off a text: what it said, and what is left. */
 const take = (text: string, pattern: RegExp): { readonly said: string | null; readonly left: string } => {
   const found = pattern.exec(text);
-  return found ? { said: found[1] ?? found[0], left: text.replace(found[0], ' ') } : { said: null, left: text };
+  if (!found) return { said: null, left: text };
+  const end = found.index + found[0].length;
+  return { said: found[1] ?? found[0], left: `${text.slice(0, found.index)} ${text.slice(end)}` };
 };
 
 const START = String.raw`(?<![\p{L}\p{N}])`;
@@ -31,6 +33,7 @@ const POUNDS = word('lbs?|pounds?');
 const CENTIMETRES = word('cm|centimet(?:re|er)s?');
 const METRES = word('m|met(?:re|er)s?');
 const INCHES = word('in|inch|inches|ft|feet|ft in');
+const OR = word('or');
 const REPETITION_MAXIMUM = new RegExp(
   `${START}(\\d{1,2})\\s*-?\\s*(?:rm|rep(?:etition)?s?[\\s-]*max(?:imum|ima)?)${END}`,
   'iu',
@@ -57,9 +60,10 @@ const countingIn = (text: string): { readonly counted: Counting | null; readonly
 };
 
 const repetitionsIn = (text: string): { readonly repetitions: number | null; readonly left: string } => {
-  const found = REPETITION_MAXIMUM.exec(text) ?? REPETITIONS.exec(text);
-  if (!found) return { repetitions: null, left: text };
-  return { repetitions: Number(found[1] ?? found[2]), left: text.replace(found[0], ' ') };
+  const maximum = take(text, REPETITION_MAXIMUM);
+  const { said, left } = maximum.said === null ? take(text, REPETITIONS) : maximum;
+  const [digits] = /\d+/.exec(said ?? '') ?? [];
+  return { repetitions: digits === undefined ? null : Number(digits), left };
 };
 
 const piecesOf = (header: string): Pieces => {
@@ -93,9 +97,9 @@ const withSide = (pieces: Pieces): Pieces => {
   return right.said !== null && left.said === null ? { ...pieces, rest: spelling(right.left), side: 'right' } : pieces;
 };
 
-/** Without the unit of a length, which may be the last word of a name's spelling. */
+/** Without the unit of a length and the words that join units: "height in cm", "load, kg or lb". */
 const withoutLength = (rest: string): string =>
-  spelling(rest.replace(CENTIMETRES, ' ').replace(METRES, ' ').replace(INCHES, ' '));
+  spelling([CENTIMETRES, METRES, INCHES, OR].reduce((text, pattern) => text.replace(pattern, ' '), rest));
 
 const LEFT_OUT: ColumnMeaning = { is: 'left out' };
 

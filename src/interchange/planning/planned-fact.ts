@@ -31,14 +31,14 @@ const ROWS_NAMED = 5;
 const broughtIn = (fileName: string, rows: readonly number[], changes: readonly string[] = []): string => {
   const named = rows.slice(0, ROWS_NAMED).join(', ');
   const more = rows.length > ROWS_NAMED ? ` and ${rows.length - ROWS_NAMED} more` : '';
-  const changed = changes.length === 0 ? '' : ` As answered: ${changes.join('; ')}.`;
+  const changed = changes.length === 0 ? '' : ` Taken so: ${changes.join('; ')}.`;
   return `Brought in from ${quoted(fileName)}, ${rows.length === 1 ? 'row' : 'rows'} ${named}${more}.${changed}`;
 };
 
 const SHOWN_TENTHS = 10;
 
 export const plannedTest = (test: TestReading, fileName: string): PlannedFact => {
-  const { row, someone, day, exercise, machine, number, unit, repetitions, effort, side, typed, changes } = test;
+  const { row, someone, day, exercise, machine, number, unit, repetitions, effort, side, changes } = test;
   const load = { text: number, unit };
   const kilograms = unit === 'kg' ? '' : ` (${Math.round(kilogramsIn(test) * SHOWN_TENTHS) / SHOWN_TENTHS} kg)`;
   const details = [side, effort && showEffort(effort), machine.name].filter((one) => one !== null);
@@ -55,11 +55,7 @@ export const plannedTest = (test: TestReading, fileName: string): PlannedFact =>
       side,
     },
     supersedes: null,
-    reason: broughtIn(
-      fileName,
-      [row.number],
-      changes.length === 0 ? [] : [`the cell says ${quoted(typed)}`, ...changes],
-    ),
+    reason: broughtIn(fileName, [row.number], changes),
     rows: [row.number],
     someone,
     says: `${isoOfDay(day)} ${exercise.name} ${showEntered(load)}${kilograms} × ${repetitions}, ${details.join(', ')}`,

@@ -14,8 +14,8 @@ import type { Reading } from './reading.ts';
 import { repetitionsOfTest } from './repetitions-of-test.ts';
 import { kilogramsIn, type TestReading } from './test-reading.ts';
 
-const typedEffort = (text: LoadText, parts: Parts, { cells, report }: Reading): Effort | null | 'wrong' => {
-  if (text.effort === null) return effortIn(parts.row, parts.efforts, cells, report);
+const typedEffort = (text: LoadText | null, parts: Parts, { cells, report }: Reading): Effort | null | 'wrong' => {
+  if (!text || text.effort === null) return effortIn(parts.row, parts.efforts, cells, report);
   return mayStand(judgedEffort(text.effort.kind, text.effort.value), parts.row, parts.load, report)
     ? text.effort
     : 'wrong';
@@ -60,7 +60,7 @@ const readTest = (parts: Parts, reading: Reading, machineOf: MachineOf): TestRea
   const found = text && loadIn(text, parts, reading);
   const sources = { inCell: text?.repetitions ?? null, column: parts.repetitions, stated: stated.repetitions };
   const repetitions = repetitionsOfTest(row, load, sources, cells, report);
-  const effort = text && typedEffort(text, parts, reading);
+  const effort = typedEffort(text, parts, reading);
   const side = sideIn(row, parts.side, cells, report);
   const day = dayOf(row);
   const machine = machineOf(row, exercise);

@@ -1,4 +1,4 @@
-import { oddity, quoted, refusal } from '../place.ts';
+import { oddity, passedOver, quoted, refusal, type Said } from '../place.ts';
 import { cellAt, columnThatIs, type Column, type Row, type SheetLayout } from '../layout/sheet-layout.ts';
 import { saysNothing } from '../values/value.ts';
 import { plainName } from './names.ts';
@@ -74,6 +74,12 @@ const askAboutNameless = (rows: readonly Row[], report: Report): string | null =
   });
 };
 
+const NOBODYS: Said = {
+  what: 'The row is left out: it names nobody.',
+  why: 'You chose to leave out rows without a name.',
+  whatToDo: 'Nothing, or answer otherwise.',
+};
+
 /** The name of every row. Rows whose person is not settled are missing. */
 export const rowNames = (layout: SheetLayout, report: Report): RowNames => {
   const columns = nameColumns(layout);
@@ -99,5 +105,6 @@ export const rowNames = (layout: SheetLayout, report: Report): RowNames => {
     else if (answer === 'as above' && above !== null) names.set(row.number, above);
     else if (answer !== null) names.set(row.number, null);
   }
+  if (first && answer === 'leave out') for (const { row } of nameless) report.say(passedOver(NOBODYS, row.number));
   return names;
 };

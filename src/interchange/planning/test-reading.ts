@@ -22,7 +22,7 @@ export interface TestReading {
   readonly repetitions: number;
   readonly effort: Effort | null;
   readonly side: Side | null;
-  /** What answers made of the typed load, in words. */
+  /** What answers and the header made of what was typed, in words. */
   readonly changes: readonly string[];
 }
 

@@ -18,7 +18,7 @@ const RANGES: readonly {
 ];
 const INCHES_PER_FOOT = 12;
 
-const FEET = /^(\d)\s*(?:'|’|′|ft|feet|foot)\s*(\d{1,2}(?:[.,]\d{1,2})?)?\s*(?:"|”|″|''|’’|in|inch|inches)?$/i;
+const FEET = /^(\d)\s*(?:'|’|′|ft|feet|foot)\s*(\d{1,2}(?:[.,]\d{1,2})?)?\s*(?:"|”|″|′′|''|’’|in|inch|inches)?$/i;
 const WITH_UNIT = /^(.*\d)\s*(cm|m|in|inch|inches|"|”)$/i;
 
 const unitOfWord = (word: string): StatureUnit => {

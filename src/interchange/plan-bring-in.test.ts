@@ -1,0 +1,500 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import type { Draft, FactKind } from '#domain/fact.ts';
+import { idOf } from '#domain/identity.ts';
+import { isoDay } from '#units/day.ts';
+import { exerciseId, person } from './fixtures/invented-house.ts';
+import { draftsIn, oddities, openQuestions, planned, refusals, settled } from './fixtures/bring-in.ts';
+
+const fixture = (name: string): Uint8Array => readFileSync(new URL(`fixtures/${name}`, import.meta.url));
+
+const bodies = <Kind extends FactKind>(drafts: readonly Draft[], kind: Kind) =>
+  drafts.flatMap(({ body }) => (body.kind === kind ? [body as Extract<Draft['body'], { readonly kind: Kind }>] : []));
+
+const MAREN = person('Maren Holt', { bodyMass: 61 });
+const IWO = person('Iwo Falk', { sex: 'male', bodyMass: 84 });
+
+describe('one test a row', () => {
+  const answers = {
+    'sex, maren holt': 'female',
+    'sex, iwo falk': 'male',
+    'counting, single-leg-squat, column D': 'per side',
+  };
+
+  test('what the file does not say is asked, all at once', async () => {
+    const plan = await planned(fixture('one-test-a-row.csv'));
+    expect(plan.ready).toBe(false);
+    expect(openQuestions(plan).map(({ id }) => id)).toEqual([
+      'sex, maren holt',
+      'sex, iwo falk',
+      'counting, single-leg-squat, column D',
+    ]);
+    expect(draftsIn(plan)).toEqual([]);
+  });
+
+  test('answered, it gives people and tests with every detail', async () => {
+    const plan = await planned(fixture('one-test-a-row.csv'), { answers });
+    expect(refusals(plan)).toEqual([]);
+    expect(plan.ready).toBe(true);
+    const drafts = draftsIn(plan);
+    expect(bodies(drafts, 'introduced').map(({ name, sex }) => `${name}, ${sex}`)).toEqual([
+      'Iwo Falk, male',
+      'Maren Holt, female',
+    ]);
+    const [iwo, maren] = bodies(drafts, 'introduced').map((body) => body.person);
+    expect(bodies(drafts, 'lifted')).toEqual([
+      {
+        kind: 'lifted',
+        person: iwo,
+        day: isoDay('2027-02-11'),
+        exercise: exerciseId('Back squat'),
+        machine: 'ground-unit',
+        load: { text: '315', unit: 'lb' },
+        repetitions: 3,
+        effort: { kind: 'RPE', value: 9 },
+        side: null,
+      },
+      {
+        kind: 'lifted',
+        person: iwo,
+        day: isoDay('2027-02-11'),
+        exercise: exerciseId('Deadlift'),
+        machine: 'bar-brae',
+        load: { text: '170', unit: 'kg' },
+        repetitions: 2,
+        effort: null,
+        side: null,
+      },
+      {
+        kind: 'lifted',
+        person: maren,
+        day: isoDay('2027-02-10'),
+        exercise: exerciseId('Back squat'),
+        machine: 'bar-brae',
+        load: { text: '95', unit: 'kg' },
+        repetitions: 4,
+        effort: { kind: 'RPE', value: 9 },
+        side: null,
+      },
+      {
+        kind: 'lifted',
+        person: maren,
+        day: isoDay('2027-02-10'),
+        exercise: exerciseId('Bench press'),
+        machine: 'bar-brae',
+        load: { text: '52.5', unit: 'kg' },
+        repetitions: 5,
+        effort: { kind: 'RPE', value: 8.5 },
+        side: null,
+      },
+      {
+        kind: 'lifted',
+        person: maren,
+        day: isoDay('2027-02-12'),
+        exercise: exerciseId('Single-leg squat'),
+        machine: 'bar-brae',
+        load: { text: '30', unit: 'kg' },
+        repetitions: 8,
+        effort: null,
+        side: 'left',
+      },
+      {
+        kind: 'lifted',
+        person: maren,
+        day: isoDay('2027-02-12'),
+        exercise: exerciseId('Single-leg squat'),
+        machine: 'bar-brae',
+        load: { text: '27.5', unit: 'kg' },
+        repetitions: 8,
+        effort: null,
+        side: 'right',
+      },
+    ]);
+    expect(drafts.at(-1)?.reason).toBe('Brought in from “tests.csv”, row 8.');
+    expect(plan.preview.totals).toEqual({ people: 2, newPeople: 2, tests: 6, measurements: 0, missions: 0, facts: 8 });
+  });
+
+  test('the row that stands twice is passed over, and it is said', async () => {
+    const plan = await planned(fixture('one-test-a-row.csv'), { answers });
+    expect(plan.preview.passedOver.map(({ where, what }) => `${where}: ${what}`)).toEqual([
+      'row 12, column D “Load”: The test was passed over: row 11 is the same.',
+    ]);
+  });
+
+  test('a test in the log is passed over', async () => {
+    const first = draftsIn(
+      await planned(fixture('one-test-a-row.csv'), { answers, context: { people: [MAREN, IWO] } }),
+    );
+    const recorded = bodies(first, 'lifted').map((body) => ({
+      ...body,
+      id: idOf('f'),
+      sequence: 1,
+      recordedAt: '',
+      recordedBy: idOf('s'),
+      audience: [],
+      supersedes: null,
+      reason: null,
+      digest: idOf('d'),
+    }));
+    const again = await planned(fixture('one-test-a-row.csv'), {
+      answers,
+      context: { people: [MAREN, IWO], tests: recorded as never },
+    });
+    expect(again.ready).toBe(false);
+    expect(again.preview.totals.facts).toBe(0);
+    expect(again.preview.passedOver).toHaveLength(7);
+    expect(again.preview.passedOver[0]).toMatchObject({
+      where: 'row 5, column D “Load”',
+      what: 'The test was passed over: it is recorded already.',
+    });
+  });
+});
+
+describe('one person a row', () => {
+  const answers = { 'day of the table': '2027-02-12', 'machine of the table': 'bar-brae' };
+
+  test('titles, blank rows, notes and the line of averages are told apart from people', async () => {
+    const plan = await planned(fixture('one-person-a-row.csv'), { answers });
+    expect(refusals(plan)).toEqual([]);
+    expect(plan.matching.headerRow).toBe(4);
+    expect(plan.preview.passedOver.map(({ row, what }) => `${row}: ${what}`)).toEqual([
+      '9: The line “Average” was passed over.',
+      '10: The line was passed over: it holds “Tested by the Brae House team” and nothing else.',
+    ]);
+    expect(plan.preview.people.map(({ name, tests, measurements }) => [name, tests, measurements])).toEqual([
+      ['Iwo Falk', 2, 2],
+      ['Jún Árnason', 2, 2],
+      ['Maren Holt', 3, 2],
+    ]);
+    const lifted = bodies(draftsIn(plan), 'lifted');
+    expect(
+      lifted.map(({ exercise, load, repetitions }) => `${exercise} ${load.text} ${load.unit} × ${repetitions}`),
+    ).toEqual([
+      'back-squat 140 kg × 5',
+      'bench-press 105 kg × 1',
+      'bench-press 92.5 kg × 1',
+      'deadlift 365 lb × 3',
+      'back-squat 92.5 kg × 5',
+      'bench-press 60 kg × 1',
+      'deadlift 275 lb × 3',
+    ]);
+    expect(
+      bodies(draftsIn(plan), 'measured').map(({ what, value }) => `${what} ${value.text} ${value.unit}`),
+    ).toContain('body mass 61.4 kg');
+  });
+
+  test('repetitions and effort beside a lift belong to it', async () => {
+    const plan = await settled('Name,Sex,Squat (kg),Reps,RPE,Bench (kg),Reps,RPE\nAna,F,90,4,8,50,5,9\n');
+    expect(
+      bodies(draftsIn(plan), 'lifted').map(({ load, repetitions, effort }) => [load.text, repetitions, effort?.value]),
+    ).toEqual([
+      ['90', 4, 8],
+      ['50', 5, 9],
+    ]);
+  });
+
+  test('one effort behind several lifts is left out, and it is said', async () => {
+    const plan = await settled('Name,Sex,Squat 5 reps (kg),Bench 5 reps (kg),RPE\nAna,F,90,50,8\n');
+    expect(bodies(draftsIn(plan), 'lifted').map(({ effort }) => effort)).toEqual([null, null]);
+    expect(oddities(plan)).toEqual(['column E “RPE”: The column is left out: it stands behind several lifts.']);
+  });
+
+  test('a repetition maximum leaves none in reserve, unless an effort is written', async () => {
+    const plan = await settled('Name,Sex,Squat 5RM (kg),RPE\nAna,F,90,8\nIwo,M,140,\n');
+    expect(
+      draftsIn(plan).flatMap(({ body, reason }) => (body.kind === 'lifted' ? [[body.effort, reason]] : [])),
+    ).toEqual([
+      [{ kind: 'RPE', value: 8 }, 'Brought in from “tests.csv”, row 2.'],
+      [
+        { kind: 'repetitions in reserve', value: 0 },
+        'Brought in from “tests.csv”, row 3. Taken so: a 5RM leaves none in reserve.',
+      ],
+    ]);
+  });
+
+  test('repetitions that no header states are asked once a column', async () => {
+    const plan = await planned('Name,Sex,Date,Squat (kg)\nAna,F,2027-01-10,90\nIwo,M,2027-01-10,140\n', {
+      answers: { 'repetitions, column D': '31' },
+    });
+    expect(openQuestions(plan).map(({ id }) => id)).toEqual(['repetitions, column D', 'machine of the table']);
+    expect(openQuestions(plan)[0]).toMatchObject({
+      typed: 'a number of repetitions',
+      because: 'The answer “31” does not fit. The header does not say, as “5RM” would.',
+    });
+    const answered = await planned('Name,Sex,Date,Squat (kg)\nAna,F,2027-01-10,90\n', {
+      answers: { 'repetitions, column D': '3', 'machine of the table': 'bar-brae' },
+    });
+    expect(bodies(draftsIn(answered), 'lifted')).toMatchObject([{ repetitions: 3 }]);
+  });
+
+  test('the day of a title is offered, never taken', async () => {
+    const plan = await planned('Tests of 12 February 2027,,\nName,Sex,Squat 5RM (kg)\nAna,F,90\n');
+    expect(openQuestions(plan)[0]).toMatchObject({ id: 'day of the table', suggested: '2027-02-12', answer: null });
+  });
+
+  test('a day in the future does not fit', async () => {
+    const plan = await planned('Name,Sex,Squat 5RM (kg)\nAna,F,90\n', {
+      answers: { 'day of the table': '2027-03-02' },
+    });
+    expect(openQuestions(plan).map(({ id }) => id)).toContain('day of the table');
+  });
+});
+
+describe('people and missions', () => {
+  test('missions with a landing range, then people who fly on them', async () => {
+    const missions = await planned(fixture('missions.csv'));
+    const [first, second] = bodies(draftsIn(missions), 'dated');
+    expect(first).toMatchObject({
+      name: 'Skerry 4',
+      site: 'aboard',
+      launch: isoDay('2027-06-01'),
+      landing: { earliest: isoDay('2027-11-20'), latest: isoDay('2027-12-09') },
+    });
+    expect(second).toMatchObject({ name: 'Skerry 5', launch: isoDay('2027-10-15'), landing: null });
+    const mission = {
+      id: idOf<'mission'>('m4'),
+      name: 'Skerry 4',
+      site: idOf<'site'>('aboard'),
+      launch: isoDay('2027-06-01'),
+      landing: null,
+      fact: idOf<'fact'>('f4'),
+    };
+    const people = await planned(fixture('people.csv'), {
+      context: { missions: [mission] },
+      answers: { 'day of the table': '2027-02-01' },
+    });
+    expect(refusals(people)).toEqual([]);
+    const drafts = draftsIn(people);
+    expect(bodies(drafts, 'introduced')).toMatchObject([
+      { name: 'Iwo Falk', sex: 'male', birthDate: isoDay('1984-11-02'), trainingAge: { text: '15', unit: 'years' } },
+      { name: 'Maren Holt', sex: 'female', birthDate: isoDay('1988-07-23'), trainingAge: { text: '8', unit: 'years' } },
+    ]);
+    expect(bodies(drafts, 'assigned')).toMatchObject([
+      { mission: 'm4', role: 'backup', team: 'ours' },
+      { mission: 'm4', role: 'prime', team: 'ours' },
+    ]);
+    expect(bodies(drafts, 'measured').map(({ what, value }) => `${what} ${value.text} ${value.unit}`)).toEqual([
+      'body mass 84.2 kg',
+      'stature 72 in',
+      'body mass 61.4 kg',
+      'stature 168 cm',
+    ]);
+  });
+
+  test('a mission nobody knows is refused with those that are known', async () => {
+    const plan = await planned('Name,Sex,Mission,Role\nAna,F,Skery 4,prime\n');
+    expect(refusals(plan)).toEqual(['row 2, column C “Mission”: The mission “Skery 4” is not known.']);
+  });
+
+  test('a launch that differs from the record moves the mission only where it is answered so', async () => {
+    const mission = {
+      id: idOf<'mission'>('m4'),
+      name: 'Skerry 4',
+      site: idOf<'site'>('aboard'),
+      launch: isoDay('2027-05-21'),
+      landing: null,
+      fact: idOf<'fact'>('f4'),
+    };
+    const file = 'Mission,Launch\nSkerry 4,2027-06-01\n';
+    const context = { missions: [mission] };
+    const open = await planned(file, { context });
+    expect(openQuestions(open)).toMatchObject([
+      {
+        id: 'dates, skerry 4',
+        because: 'Recorded: launch 2027-05-21, landing not told. The file: launch 2027-06-01, landing not told.',
+      },
+    ]);
+    const moved = draftsIn(await planned(file, { context, answers: { 'dates, skerry 4': 'file' } }));
+    expect(moved).toMatchObject([
+      { supersedes: 'f4', body: { kind: 'dated', mission: 'm4', launch: isoDay('2027-06-01') } },
+    ]);
+    const kept = await planned(file, { context, answers: { 'dates, skerry 4': 'record' } });
+    expect(kept.preview.totals.facts).toBe(0);
+  });
+
+  test('one file may tell of missions, people and tests together', async () => {
+    const plan = await planned(
+      'Name,Sex,Mission,Launch,Role,Date,BW (kg),Squat 5RM (kg)\nAna,F,Skerry 6,2028-01-10,prime,2027-02-01,61,80\n',
+      { answers: { 'machine of the table': 'bar-brae' } },
+    );
+    expect(refusals(plan)).toEqual([]);
+    const drafts = draftsIn(plan);
+    expect(drafts.map(({ body }) => body.kind)).toEqual(['dated', 'introduced', 'assigned', 'measured', 'lifted']);
+    const [dated] = bodies(drafts, 'dated');
+    const [introduced] = bodies(drafts, 'introduced');
+    expect(bodies(drafts, 'assigned')).toMatchObject([{ mission: dated?.mission, person: introduced?.person }]);
+  });
+
+  test('what is recorded of a person is not changed by a file, and a difference is said', async () => {
+    const plan = await planned('Name,Sex,BW (kg),Date\nMaren Holt,M,61.4,2027-02-01\n', {
+      context: { people: [MAREN] },
+    });
+    expect(draftsIn(plan).map(({ body }) => body.kind)).toEqual(['measured']);
+    expect(oddities(plan)).toEqual([
+      'row 2, column B “Sex”: The sex of Maren Holt differs from the record, which says female.',
+    ]);
+  });
+
+  test('rows that contradict each other about one person are refused', async () => {
+    const plan = await planned(
+      'Name,Sex,Date of birth,Date,BW (kg)\nAna,F,1990-01-01,2027-02-01,61\nAna,M,1991-01-01,2027-02-01,62\n',
+    );
+    expect(refusals(plan)).toEqual([
+      'row 3, column B “Sex”: The sex contradicts another row.',
+      'row 3, column C “Date of birth”: The birth date contradicts another row.',
+      'row 3, column E “BW (kg)”: The body mass contradicts row 2.',
+    ]);
+  });
+});
+
+describe('names', () => {
+  const row = (name: string): string => `Name,Date,BW (kg)\n"${name}",2027-02-01,61\n`;
+
+  test.each(['Maren Holt', 'HOLT, Maren', 'maren  holt', 'Máren Holt'])(
+    '%s is Maren Holt, without a question',
+    async (name) => {
+      const plan = await planned(row(name), { context: { people: [MAREN, IWO] } });
+      expect(plan.questions).toEqual([]);
+      expect(bodies(draftsIn(plan), 'measured')).toMatchObject([{ person: MAREN.id }]);
+    },
+  );
+
+  test.each(['Maren Hotl', 'M. Holt', 'Holt', 'Marren Holt', 'Maren Elisabet Holt'])(
+    '%s may be Maren Holt and is asked',
+    async (name) => {
+      const plan = await planned(row(name), { context: { people: [MAREN, IWO] } });
+      const [question] = openQuestions(plan);
+      expect(question).toMatchObject({
+        about: 'person',
+        choices: [
+          { answer: `is ${MAREN.id}`, says: 'the same as Maren Holt' },
+          { answer: 'new' },
+          { answer: 'leave out' },
+        ],
+      });
+      const same = await planned(row(name), {
+        context: { people: [MAREN, IWO] },
+        answers: { [question?.id ?? '']: `is ${MAREN.id}` },
+      });
+      expect(bodies(draftsIn(same), 'measured')).toMatchObject([{ person: MAREN.id }]);
+      const other = await planned(row(name), {
+        context: { people: [MAREN, IWO] },
+        answers: { [question?.id ?? '']: 'new' },
+      });
+      expect(openQuestions(other).map(({ about }) => about)).toEqual(['sex']);
+    },
+  );
+
+  test('somebody quite different is new', async () => {
+    const plan = await planned('Name,Sex,Date,BW (kg)\nTove Lind,F,2027-02-01,61\n', {
+      context: { people: [MAREN, IWO] },
+    });
+    expect(plan.questions).toEqual([]);
+    expect(plan.preview.people).toMatchObject([{ name: 'Tove Lind', isNew: true }]);
+  });
+
+  test('two people of one name on record are asked about', async () => {
+    const twin = person('Maren Holt', { id: idOf('twin'), birthDate: isoDay('1990-05-05') });
+    const plan = await planned(row('Maren Holt'), { context: { people: [MAREN, twin] } });
+    expect(openQuestions(plan)).toMatchObject([
+      {
+        choices: [
+          { says: 'the same as Maren Holt' },
+          { says: 'the same as Maren Holt, born 1990-05-05' },
+          { answer: 'new' },
+          { answer: 'leave out' },
+        ],
+      },
+    ]);
+  });
+
+  test('two spellings in one file are asked about and become one person', async () => {
+    const file = 'Name,Sex,Date,Squat 5RM (kg)\nTove Lind,F,2027-02-01,80\nTove Lnid,F,2027-02-08,82.5\n';
+    const answers = { 'machine of the table': 'bar-brae' };
+    const open = await planned(file, { answers });
+    expect(openQuestions(open)).toMatchObject([
+      {
+        id: 'person, tove lnid',
+        choices: [{ answer: 'same as tove lind' }, { answer: 'new' }, { answer: 'leave out' }],
+      },
+    ]);
+    const one = await planned(file, { answers: { ...answers, 'person, tove lnid': 'same as tove lind' } });
+    expect(one.preview.people).toMatchObject([{ name: 'Tove Lind', tests: 2 }]);
+    const out = await planned(file, { answers: { ...answers, 'person, tove lnid': 'leave out' } });
+    expect(out.preview.people).toMatchObject([{ name: 'Tove Lind', tests: 1 }]);
+    expect(out.preview.passedOver).toMatchObject([{ row: 3, what: 'The row is left out.' }]);
+  });
+
+  test('numbered people are not taken for each other', async () => {
+    const plan = await planned('Name,Sex,Date,BW (kg)\nCrew 01,F,2027-02-01,61\nCrew 02,F,2027-02-01,62\n');
+    expect(plan.questions).toEqual([]);
+    expect(plan.preview.totals.newPeople).toBe(2);
+  });
+
+  test('given and family name may stand in two columns', async () => {
+    const plan = await planned('Last,First,Date,BW (kg)\nHolt,Maren,2027-02-01,61\n', { context: { people: [MAREN] } });
+    expect(bodies(draftsIn(plan), 'measured')).toMatchObject([{ person: MAREN.id }]);
+  });
+
+  test('a name written once above several rows is asked about', async () => {
+    const file = 'Name,Date,Exercise,Load (kg),Reps\nMaren Holt,2027-02-01,Squat,90,4\n,2027-02-01,Bench,50,5\n';
+    const context = { people: [MAREN] };
+    const open = await planned(file, { context, answers: { 'machine of the table': 'bar-brae' } });
+    expect(openQuestions(open).map(({ id }) => id)).toEqual(['rows without a name']);
+    const answers = { 'machine of the table': 'bar-brae', 'rows without a name': 'as above' };
+    expect((await planned(file, { context, answers })).preview.people).toMatchObject([
+      { name: 'Maren Holt', tests: 2 },
+    ]);
+    const out = await planned(file, { context, answers: { ...answers, 'rows without a name': 'leave out' } });
+    expect(out.preview.people).toMatchObject([{ name: 'Maren Holt', tests: 1 }]);
+    expect(out.preview.passedOver).toMatchObject([{ row: 3 }]);
+  });
+});
+
+describe('a matching by hand', () => {
+  test('goes before the headers and need not be whole', async () => {
+    const file = 'Who,Tested,Leg strength\nMaren Holt,2027-02-01,90\n';
+    const before = await planned(file, { context: { people: [MAREN] } });
+    expect(refusals(before)).toEqual(['the file: No row with the names of the columns was found.']);
+    const plan = await planned(file, {
+      context: { people: [MAREN] },
+      answers: { 'machine of the table': 'bar-brae' },
+      matching: {
+        sheet: null,
+        headerRow: 1,
+        columns: {
+          B: { is: 'date' },
+          C: { is: 'lift', exercise: exerciseId('Back squat'), repetitions: 5, unit: 'kg', counted: null, side: null },
+        },
+      },
+    });
+    expect(refusals(plan)).toEqual([]);
+    expect(plan.matching.columns.map(({ letter, by }) => `${letter} by ${by}`)).toEqual([
+      'A by its header',
+      'B by hand',
+      'C by hand',
+    ]);
+    expect(bodies(draftsIn(plan), 'lifted')).toMatchObject([{ load: { text: '90', unit: 'kg' }, repetitions: 5 }]);
+  });
+
+  test('a column that is not known is left out and said; one that was worked out likewise', async () => {
+    const plan = await settled('Name,Sex,Squat 5RM (kg),Leg press 5RM,Squat e1RM\nAna,F,90,200,101\n');
+    expect(oddities(plan)).toEqual([
+      'column D “Leg press 5RM”: The column is left out.',
+      'column E “Squat e1RM”: The column is left out: it holds values that were worked out.',
+    ]);
+  });
+
+  test('an exercise that the catalogue has not is refused', async () => {
+    const plan = await planned('Name,Sex,X\nAna,F,90\n', {
+      matching: {
+        sheet: null,
+        headerRow: null,
+        columns: {
+          C: { is: 'lift', exercise: idOf('nothing'), repetitions: 5, unit: 'kg', counted: null, side: null },
+        },
+      },
+    });
+    expect(refusals(plan)).toContain('column C “X”: The exercise of the column is not in the catalogue.');
+  });
+});
