@@ -1,7 +1,9 @@
 import { useState } from 'react';
 import type { Problem } from '#contract/problem.ts';
+import type { RecordWindow } from '#contract/windows/record-window.ts';
 import type { SheetColumn, SheetWindow } from '#contract/windows/sheet-window.ts';
 import type { Fact } from '#domain/fact.ts';
+import { Await } from '../../parts/await.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Actions } from '../../parts/dialog.tsx';
 import { Choice, Field, Fields } from '../../parts/field.tsx';
@@ -21,13 +23,22 @@ export interface ResultsFormProps {
   readonly onLeave: () => void;
 }
 
-/** The result that stands for this card, if there is one: it is corrected, not doubled. */
-const useStanding = ({ sheet, column }: Pick<ResultsFormProps, 'sheet' | 'column'>): Fact<'trained'> | null => {
-  const hasResult = column.outcome === 'done' || column.outcome === 'part done';
-  const lines = useRecordOf(sheet.person.id, hasResult).data?.lines ?? [];
+/** The result that stands for a card, if there is one: it is corrected, not doubled. */
+const standingIn = ({ lines }: RecordWindow, card: string): Fact<'trained'> | null => {
   for (const { fact, standing } of lines)
-    if (fact.kind === 'trained' && fact.card === column.card && standing === 'stands') return fact;
+    if (fact.kind === 'trained' && fact.card === card && standing === 'stands') return fact;
   return null;
+};
+
+/** Results of one card: new ones, or those that stand, to be corrected. */
+export const ResultsForm = (props: ResultsFormProps) => {
+  const { sheet, column } = props;
+  const hasResult = column.outcome === 'done' || column.outcome === 'part done';
+  const query = useRecordOf(sheet.person.id, hasResult);
+  if (!hasResult) return <Form {...props} standing={null} />;
+  return (
+    <Await query={query}>{(record) => <Form {...props} standing={standingIn(record, column.card ?? '')} />}</Await>
+  );
 };
 
 interface Typing {
@@ -73,13 +84,21 @@ const Session = ({ draft, change, items, problems }: Typing) => (
   </>
 );
 
-/** Results of one card: set by set, where it hurt, what was written beside it. */
-export const ResultsForm = ({ sheet, column, item, onDone, onLeave }: ResultsFormProps) => {
-  const [draft, setDraft] = useState(() => startOfDraft(sheet, column, item));
+/** Set by set, where it hurt, what was written beside it. */
+const Form = ({
+  sheet,
+  column,
+  item,
+  standing,
+  onDone,
+  onLeave,
+}: ResultsFormProps & {
+  readonly standing: Fact<'trained'> | null;
+}) => {
+  const [draft, setDraft] = useState(() => startOfDraft(standing, item));
   const [reason, setReason] = useState('');
   const [wrong, setWrong] = useState<readonly Problem[]>([]);
   const { record, isSending, problems } = useRecording();
-  const standing = useStanding({ sheet, column });
   const sets = plannedSets(sheet, column);
   const items = itemsOf(sheet, column).map(({ name, cell }) => ({ value: cell.item as string, label: name }));
   const change = (changed: Partial<ResultsDraft>): void => setDraft({ ...draft, ...changed });

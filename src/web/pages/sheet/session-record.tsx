@@ -30,6 +30,10 @@ export const SessionRecord = ({ sheet, column, item }: SessionRecordProps) => {
     setShown(null);
     setSaid(says);
   };
+  const open = (form: Shown): void => {
+    setSaid('');
+    setShown(form);
+  };
   const say = (body: Parameters<typeof record>[0][number]['body'], says: string): void => {
     setAsked(true);
     record([{ body }], done(says));
@@ -41,11 +45,11 @@ export const SessionRecord = ({ sheet, column, item }: SessionRecordProps) => {
       {shown === null ? (
         <Actions>
           {hasCome ? (
-            <Button kind="main" onPress={() => setShown('results')}>
+            <Button kind="main" onPress={() => open('results')}>
               {column.outcome === 'done' || column.outcome === 'part done' ? 'Correct the results' : 'Type results in'}
             </Button>
           ) : null}
-          <Button onPress={() => setShown('called off')}>Called off</Button>
+          <Button onPress={() => open('called off')}>Called off</Button>
           {hasCome ? (
             <Button
               isDisabled={isSending}
