@@ -148,7 +148,11 @@ const Issued = ({
       {days.length === 1 ? 'One card is' : `${days.length} cards are`} issued: {days.map(shortDate).join(', ')}.
     </output>
     <Actions>
-      <Link className={styles['print']} href={`/people/${sheet.person.id}/print/${days[0] ?? sheet.today}`}>
+      <Link
+        ref={(link) => link?.focus()}
+        className={styles['print']}
+        href={`/people/${sheet.person.id}/print/${days[0] ?? sheet.today}`}
+      >
         Print week
       </Link>
       <Button onPress={onClose}>Back to the sheet</Button>

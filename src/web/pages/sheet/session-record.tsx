@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { SheetColumn, SheetWindow } from '#contract/windows/sheet-window.ts';
 import { Button } from '../../parts/button.tsx';
 import { Actions } from '../../parts/dialog.tsx';
@@ -23,6 +23,11 @@ export const SessionRecord = ({ sheet, column, item }: SessionRecordProps) => {
   const [said, setSaid] = useState('');
   const { record, isSending, problems } = useRecording();
   const [asked, setAsked] = useState(false);
+  const section = useRef<HTMLElement>(null);
+  // What was pressed goes with its form: the keyboard goes on from here.
+  useEffect(() => {
+    if (said !== '') section.current?.focus();
+  }, [said]);
   const { card } = column;
   if (!card) return null;
   const person = sheet.person.id;
@@ -40,7 +45,7 @@ export const SessionRecord = ({ sheet, column, item }: SessionRecordProps) => {
   };
   const hasCome = column.day <= sheet.today;
   return (
-    <section className={styles['record']} aria-label="What became of it">
+    <section className={styles['record']} aria-label="What became of it" ref={section} tabIndex={-1}>
       <h3>What became of it</h3>
       {shown === null ? (
         <Actions>
