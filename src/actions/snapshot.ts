@@ -20,17 +20,29 @@ export interface Snapshot {
   readonly road: (person: PersonId) => Road | null;
 }
 
-export const snapshotOf = (log: readonly Fact[], today: Day): Snapshot => {
+/** Roads with what they depend on: the same standing, the same road. */
+type KeptRoads = Map<PersonId, { readonly standing: string; readonly road: Road | null }>;
+
+export const snapshotOf = (log: readonly Fact[], today: Day, roads: KeptRoads = new Map()): Snapshot => {
   const upTo = endOfLog(log);
   const house = houseAt(log, upTo);
   const factsOf = factsByPerson(currentFacts(log, upTo));
   const known = keeping((person: PersonId) => knownIn(house, factsOf.get(person) ?? [], person));
+  const standing = (person: PersonId): string =>
+    [today, ...[null, person].map((whose) => lastOf(factsOf.get(whose) ?? []))].join(' ');
   const road = keeping((person: PersonId) => {
+    const kept = roads.get(person);
+    if (kept?.standing === standing(person)) return kept.road;
     const found = known(person);
-    return found && derive(found, today, addDays(today, DAYS_AHEAD));
+    const made = found && derive(found, today, addDays(today, DAYS_AHEAD));
+    roads.set(person, { standing: standing(person), road: made });
+    return made;
   });
   return { log, upTo, today, house, people: peopleAt(log, upTo), known, road };
 };
+
+/** Current facts change by a new last one, by one fewer, or by both: number and last tell. */
+const lastOf = (facts: readonly Fact[]): string => `${facts.length}:${facts.at(-1)?.id ?? ''}`;
 
 const factsByPerson = (facts: readonly Fact[]): ReadonlyMap<PersonId | null, readonly Fact[]> => {
   const byPerson = new Map<PersonId | null, Fact[]>();
@@ -52,12 +64,16 @@ const keeping = <Key, Value>(make: (key: Key) => Value): ((key: Key) => Value) =
   };
 };
 
-/** The last snapshot is kept until the log or the day moves on: a road is worked out once between two writings. */
+/**
+ * The last snapshot is kept until the log or the day moves on; a new one takes over the roads of people about whom, and
+ * about whose house, nothing was recorded in between.
+ */
 export const snapshotReader = (facts: () => readonly Fact[], today: () => Day): (() => Snapshot) => {
+  const roads: KeptRoads = new Map();
   let last: Snapshot | null = null;
   return () => {
     const [log, day] = [facts(), today()];
-    if (!last || last.upTo !== endOfLog(log) || last.today !== day) last = snapshotOf(log, day);
+    if (!last || last.upTo !== endOfLog(log) || last.today !== day) last = snapshotOf(log, day, roads);
     return last;
   };
 };

@@ -97,5 +97,6 @@ const closeAll = async (app: App): Promise<void> => {
 };
 
 const running = await addressOfRunning(folder);
-if (running === null) await start();
+if (running === null)
+  await start().catch((error: unknown) => endWith(`The program could not start: ${String(error)}.`));
 else show(running, `${PROGRAM} is running already, at`);
