@@ -4,7 +4,15 @@ import type { DialectName } from './migrations/migration-list.ts';
 
 /** What went wrong in a database, whichever it is. */
 export type FaultKind =
-  'superseded twice' | 'constraint' | 'full' | 'read-only' | 'locked' | 'cannot be opened' | 'damaged' | 'unknown';
+  | 'superseded twice'
+  | 'constraint'
+  | 'full'
+  | 'read-only'
+  | 'locked'
+  | 'cannot be opened'
+  | 'of another program'
+  | 'damaged'
+  | 'unknown';
 
 export interface Fault {
   readonly kind: FaultKind;

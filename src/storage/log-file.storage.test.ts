@@ -86,15 +86,27 @@ test('a folder in the place of the file is not writable', async () => {
   expect(await open(folder)).toMatchObject({ kind: 'not writable' });
 });
 
-test('a file of another program is refused and left as it is', async () => {
+test.each(['delete', 'wal'])(
+  'a file of another program (journal: %s) is refused and left as it is',
+  async (journal) => {
+    const other = join(folder, 'other.sqlite');
+    const database = new DatabaseSync(other);
+    database.exec(`pragma journal_mode = ${journal}; create table log (sequence integer); insert into log values (1)`);
+    database.close();
+    const before = readFileSync(other);
+    expect(await open(other)).toMatchObject({ kind: 'not ours', problem: { why: 'Another program made it.' } });
+    expect(readFileSync(other).equals(before)).toBe(true);
+  },
+);
+
+test('a file of another program can be written by that program afterwards', async () => {
   const other = join(folder, 'other.sqlite');
   const database = new DatabaseSync(other);
-  database.exec('create table log (sequence integer); insert into log values (1)');
-  database.close();
+  database.exec('create table notes (one integer)');
   expect(await open(other)).toMatchObject({ kind: 'not ours' });
-  const after = new DatabaseSync(other);
-  expect(after.prepare('select name from sqlite_master').all()).toEqual([{ name: 'log' }]);
-  after.close();
+  database.exec('insert into notes values (1)');
+  expect(database.prepare('select one from notes').all()).toEqual([{ one: 1 }]);
+  database.close();
 });
 
 test('a file that is no database is damaged', async () => {

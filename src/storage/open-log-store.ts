@@ -6,8 +6,8 @@ import type { Engine } from './engine.ts';
 import type { DatedMigration } from './migrations/migration-list.ts';
 import { notOpened, openLog, type OpenResult } from './open-log.ts';
 import { preparePrivateFile, preparePrivateFolder } from './private-folder.ts';
-import { notOurs, notWritable } from './problems.ts';
-import { fileKind, markAsOurs, openSqlite, sqliteFaultOf } from './sqlite-engine.ts';
+import { notWritable } from './problems.ts';
+import { openSqlite, sqliteFaultOf } from './sqlite-engine.ts';
 
 export interface LogFile {
   readonly file: { readonly path: string } | 'memory';
@@ -33,8 +33,6 @@ export const openLogStore = async (
   if (prepared.kind === 'not writable') return { kind: 'not writable', problem: notWritable(place, prepared.says) };
   const engine = tryEngine(path ?? ':memory:', mostPages);
   if (engine.kind === 'fault') return notOpened({ faultOf: sqliteFaultOf }, place, engine.error);
-  const kind = await claim(engine.engine, place);
-  if (kind !== 'ours') return kind;
   return openLog(engine.engine, {
     about,
     clock,
@@ -61,19 +59,5 @@ const tryEngine = (location: string, mostPages: number | undefined): Tried => {
     return { kind: 'engine', engine: openSqlite({ location, use: 'alone', ...limit }) };
   } catch (error) {
     return { kind: 'fault', error };
-  }
-};
-
-/** Marks an empty file as ours, and refuses one that another program made. */
-const claim = async (engine: Engine, place: string): Promise<'ours' | OpenResult> => {
-  try {
-    const kind = await fileKind(engine);
-    if (kind === 'empty') await markAsOurs(engine);
-    if (kind !== 'of another program') return 'ours';
-    await engine.close();
-    return { kind: 'not ours', problem: notOurs(place) };
-  } catch (error) {
-    await engine.close();
-    return notOpened(engine, place, error);
   }
 };

@@ -65,6 +65,8 @@ export const notOpened = ({ faultOf }: Pick<Engine, 'faultOf'>, place: string, e
     case 'read-only':
     case 'cannot be opened':
       return { kind: 'not writable', problem: notWritable(place, fault.says) };
+    case 'of another program':
+      return { kind: 'not ours', problem: problemOfFault(place, fault) };
     case 'damaged':
       return { kind: 'damaged', problem: problemOfFault(place, fault) };
     case 'superseded twice':

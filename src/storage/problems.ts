@@ -60,6 +60,8 @@ export const problemOfFault = (path: string, { kind, says }: Fault): Problem => 
     case 'read-only':
     case 'cannot be opened':
       return notWritable(path, says);
+    case 'of another program':
+      return notOurs(path);
     case 'damaged':
       return damaged(path, `The database says: ${says}.`);
     case 'superseded twice':

@@ -1,10 +1,10 @@
 import { DatabaseSync, type DatabaseSyncInstance } from '@photostructure/sqlite';
-import { Kysely, SqliteAdapter, SqliteDialect, sql, type DialectAdapter, type SqliteDatabase } from 'kysely';
+import { Kysely, SqliteAdapter, SqliteDialect, type DialectAdapter, type SqliteDatabase } from 'kysely';
 import { messageOf, propertyOf, type Engine, type Fault, type FaultKind } from './engine.ts';
 import type { Tables } from './log-table.ts';
 
 /** "BALS": tells our files from other programs' SQLite files. */
-export const APPLICATION_ID = 0x42414c53;
+const APPLICATION_ID = 0x42414c53;
 
 /** How long an opening waits for a process that is just closing the file [ms]. */
 const PATIENCE = 1000;
@@ -16,39 +16,57 @@ export interface SqliteOptions {
   readonly mostPages?: number;
 }
 
+/** Thrown where a file belongs to another program; nothing was written to it. */
+class OfAnotherProgram extends Error {}
+
 /** The only place that knows the driver. Throws where the file cannot be opened; `sqliteFaultOf` says why. */
-export const openSqlite = (options: SqliteOptions): Engine => {
-  const database = new DatabaseSync(options.location, {
+export const openSqlite = ({ location, use, mostPages }: SqliteOptions): Engine => {
+  const database = new DatabaseSync(location, {
     timeout: PATIENCE,
     enableForeignKeyConstraints: true,
     defensive: true,
-    readOnly: options.use === 'to read only',
+    readOnly: use === 'to read only',
   });
   try {
-    database.exec(options.use === 'alone' ? ALONE : 'pragma trusted_schema = off');
-    if (options.mostPages !== undefined) database.exec(`pragma max_page_count = ${options.mostPages}`);
+    database.exec(use === 'alone' ? KEEP_LOCKS : UNTRUSTED);
+    const kind = fileKind(database);
+    if (kind === 'of another program') throw new OfAnotherProgram('another program made this file');
+    if (mostPages !== undefined) database.exec(`pragma max_page_count = ${mostPages}`);
+    if (use === 'alone') database.exec(WRITE_ALONE);
+    if (use === 'alone' && kind === 'empty') database.exec(`pragma application_id = ${APPLICATION_ID}`);
   } catch (error) {
-    database.close();
+    closeAfter(database, GIVE_UP_LOCKS);
     throw error;
   }
   return engineOf(database);
 };
 
+/** What stands in a file cannot make us call functions that we did not mean. */
+const UNTRUSTED = 'pragma trusted_schema = off;';
+
 /**
  * The file is locked for this process alone, by the operating system: the lock is gone when the process is, however it
  * ended, and no file with a process number can go stale. While it is open nothing else in this process may open and
  * close the file by other means: POSIX would take the lock away.
- * Recursive triggers let the refusal of deletion see a REPLACE too.
  */
-const ALONE = `
-  pragma locking_mode = exclusive;
+const KEEP_LOCKS = `${UNTRUSTED} pragma locking_mode = exclusive;`;
+
+/** Recursive triggers let the refusal of deletion see a REPLACE too. */
+const WRITE_ALONE = `
   pragma journal_mode = wal;
   pragma synchronous = full;
   pragma recursive_triggers = on;
-  pragma trusted_schema = off;
   begin exclusive;
   commit;
 `;
+
+/** A file without tables is one that is being made. Only reads. */
+const fileKind = (database: DatabaseSyncInstance): 'empty' | 'ours' | 'of another program' => {
+  const tables = propertyOf(database.prepare('select count(*) as tables from sqlite_master').get(), 'tables');
+  if (tables === 0) return 'empty';
+  const id = propertyOf(database.prepare('pragma application_id').get(), 'application_id');
+  return id === APPLICATION_ID ? 'ours' : 'of another program';
+};
 
 const engineOf = (database: DatabaseSyncInstance): Engine => ({
   dialect: 'sqlite',
@@ -63,16 +81,19 @@ const engineOf = (database: DatabaseSyncInstance): Engine => ({
         .filter((line) => line !== 'ok'),
     ),
   copyInto: (path) => Promise.resolve(void database.prepare('vacuum into ?').run(path)),
-  close: () => Promise.resolve(letGo(database)),
+  close: () => Promise.resolve(closeAfter(database, LEAVE_WRITE_AHEAD_LOG)),
 });
+
+const GIVE_UP_LOCKS = 'pragma locking_mode = normal; select count(*) from sqlite_master';
+const LEAVE_WRITE_AHEAD_LOG = `pragma journal_mode = delete; ${GIVE_UP_LOCKS}`;
 
 /**
  * The driver keeps a closed file open until the last statement on it was collected as garbage, so closing alone would
  * not give up the lock. Leaving the write-ahead log does, and leaves one file without a journal beside it.
  */
-const letGo = (database: DatabaseSyncInstance): void => {
+const closeAfter = (database: DatabaseSyncInstance, lastWords: string): void => {
   try {
-    database.exec('pragma journal_mode = delete; pragma locking_mode = normal; select count(*) from sqlite_master');
+    database.exec(lastWords);
   } catch {
     // A full or broken disk: the journal stays and is read at the next opening; the lock goes with the process.
   }
@@ -129,6 +150,7 @@ const FAULTS: Readonly<Record<number, FaultKind>> = {
 export const sqliteFaultOf = (error: unknown): Fault => ({ kind: faultKind(error), says: messageOf(error) });
 
 const faultKind = (error: unknown): FaultKind => {
+  if (error instanceof OfAnotherProgram) return 'of another program';
   const code = propertyOf(error, 'errcode');
   if (typeof code !== 'number') return 'unknown';
   if (code === UNIQUE_VIOLATION && messageOf(error).includes('log.supersedes')) return 'superseded twice';
@@ -136,15 +158,3 @@ const faultKind = (error: unknown): FaultKind => {
 };
 
 const UNIQUE_VIOLATION = 2067;
-
-/** What kind of file this is, before anything is written to it. */
-export const fileKind = async ({ kysely }: Engine): Promise<'empty' | 'ours' | 'of another program'> => {
-  const tables = await sql<{ n: number }>`select count(*) as n from sqlite_master`.execute(kysely);
-  if (tables.rows[0]?.n === 0) return 'empty';
-  const id = await sql<{ application_id: number }>`pragma application_id`.execute(kysely);
-  return id.rows[0]?.application_id === APPLICATION_ID ? 'ours' : 'of another program';
-};
-
-export const markAsOurs = async ({ kysely }: Engine): Promise<void> => {
-  await sql.raw(`pragma application_id = ${APPLICATION_ID}`).execute(kysely);
-};

@@ -2,12 +2,12 @@ import type { Problem } from '#contract/problem.ts';
 import type { Fact } from '#domain/fact.ts';
 import { existsSync } from 'node:fs';
 import { readAbout, type LogKind } from './about.ts';
-import { messageOf, type Engine } from './engine.ts';
+import type { Engine } from './engine.ts';
 import { migrationState } from './migrate.ts';
 import { MIGRATIONS } from './migrations/migration-list.ts';
-import { damaged, newerVersion, notOurs } from './problems.ts';
+import { damaged, newerVersion, problemOfFault } from './problems.ts';
 import { readLog, showDamages } from './read-log.ts';
-import { fileKind, openSqlite } from './sqlite-engine.ts';
+import { openSqlite, sqliteFaultOf } from './sqlite-engine.ts';
 
 export type CopyReport =
   | { readonly kind: 'sound'; readonly about: LogKind; readonly facts: readonly Fact[] }
@@ -27,14 +27,18 @@ export const verifyCopy = async (path: string): Promise<CopyReport> => {
     engine = openSqlite({ location: path, use: 'to read only' });
     return await look(engine, path);
   } catch (error) {
-    return refused(damaged(path, `It cannot be read: ${messageOf(error)}.`));
+    const fault = sqliteFaultOf(error);
+    return refused(
+      fault.kind === 'of another program' || fault.kind === 'locked'
+        ? problemOfFault(path, fault)
+        : damaged(path, `It cannot be read: ${fault.says}.`),
+    );
   } finally {
     await engine?.close();
   }
 };
 
 const look = async (engine: Engine, path: string): Promise<CopyReport> => {
-  if ((await fileKind(engine)) !== 'ours') return refused(notOurs(path));
   const structure = await engine.structureFaults();
   if (structure.length > 0) return refused(damaged(path, `The database says: ${structure.slice(0, 3).join('; ')}.`));
   const state = await migrationState(engine, MIGRATIONS);

@@ -20,6 +20,8 @@ const anyDeath = fc.record({
 });
 type Death = typeof anyDeath extends fc.Arbitrary<infer Value> ? Value : never;
 
+const WRITER = join(import.meta.dirname, 'append-until-killed.ts');
+
 let folder = '';
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'ballast-'));
@@ -34,8 +36,7 @@ interface Confirmed {
 /** Runs a process that writes to a log without end, kills it, and tells what it had confirmed. */
 const writeUntilKilled = (path: string, firstTick: number, death: Death): Promise<readonly Confirmed[]> =>
   new Promise((resolve, reject) => {
-    const script = join(import.meta.dirname, 'append-until-killed.ts');
-    const child = spawn(process.execPath, ['--import', 'tsx', script, path, String(firstTick)]);
+    const child = spawn(process.execPath, ['--import', 'tsx', WRITER, path, String(firstTick)]);
     const lines: string[] = [];
     const complaints: string[] = [];
     createInterface(child.stdout).on('line', (line) => {
@@ -99,4 +100,21 @@ test(`nothing that was confirmed is lost, and nothing is half there, after ${KIL
     before = facts;
   }
   expect(seen.confirmed).toBeGreaterThan(KILLS);
+});
+
+test('a log that another process writes is locked; when that process dies it is open to the next at once', async () => {
+  const path = join(folder, 'ballast.sqlite');
+  const open = () => openLogStore({ file: { path }, clock: () => instant('2027-03-02T00:00:00.000Z'), about: 'own' });
+  const child = spawn(process.execPath, ['--import', 'tsx', WRITER, path, '0']);
+  await new Promise(
+    (resolve) => void createInterface(child.stdout).on('line', (line) => confirmedBy(line).map(resolve)),
+  );
+  expect(await open()).toMatchObject({ kind: 'locked', problem: { what: `${path} is in use.` } });
+
+  const gone = new Promise((resolve) => void child.on('close', resolve));
+  child.kill('SIGKILL');
+  await gone;
+  const opening = await open();
+  expect(opening.kind).toBe('opened');
+  if (opening.kind === 'opened') await opening.store.close();
 });
