@@ -1,10 +1,9 @@
-import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { ROUTES } from '#contract/routes.ts';
 import type { BringInAnswers, BringInWindow, MatchingByHand, TableReading } from '#contract/bring-in.ts';
-import { post } from '../../api.ts';
+import { post, problemsOf } from '../../api.ts';
 import { Actions, Await, Button, Problems, SignAs, useSigner } from '../../parts/parts.ts';
-import { useWrite } from '../../windows.ts';
 import { ColumnMatching } from './column-matching.tsx';
 import { IssueTable } from './issue-table.tsx';
 import { PreviewList } from './preview-list.tsx';
@@ -17,6 +16,7 @@ interface BringInPlanProps {
   readonly onLeave: () => void;
 }
 
+const PLANS = 'bring in';
 const BY_NAME: MatchingByHand = { sheet: null, headerRow: null, columns: {} };
 
 /** Columns, questions, problems, preview: planned anew after every answer, recorded once. */
@@ -24,7 +24,7 @@ export function BringInPlan({ reading, ticket, onTaken, onLeave }: BringInPlanPr
   const [matching, setMatching] = useState(BY_NAME);
   const [answers, setAnswers] = useState<BringInAnswers>({});
   const plan = useQuery({
-    queryKey: ['bring in', ticket, matching, answers],
+    queryKey: [PLANS, ticket, matching, answers],
     queryFn: () => post<BringInWindow>(ROUTES.bringInPlan, { ticket, matching, answers }),
     placeholderData: keepPreviousData,
   });
@@ -72,14 +72,21 @@ interface TakeInProps {
 
 function TakeIn({ window, request, isPlanning, onTaken, onLeave }: TakeInProps) {
   const { signer } = useSigner();
-  const write = useWrite<{ readonly recorded: number }>();
+  const queries = useQueryClient();
+  const write = useMutation({
+    mutationFn: (by: string) => post<{ readonly recorded: number }>(ROUTES.bringInTake, { ...request, signer: by }),
+    onSuccess: ({ recorded }) => {
+      onTaken(recorded);
+      // Everything else on the screen may have changed; the file is no longer there to be planned.
+      return queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== PLANS });
+    },
+  });
   const take = (): void => {
-    if (signer === null || write.isSending) return;
-    write.send(ROUTES.bringInTake, { ...request, signer: signer.id }, ({ recorded }) => onTaken(recorded));
+    if (signer !== null && !write.isPending) write.mutate(signer.id);
   };
   return (
     <>
-      <Problems problems={write.problems} />
+      <Problems problems={problemsOf(write.error)} />
       <p>
         <output>{isPlanning ? 'Reading the answers …' : whatStandsAgainst(window)}</output>
       </p>
