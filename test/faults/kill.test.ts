@@ -5,9 +5,10 @@ import fc from 'fast-check';
 import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { createInterface } from 'node:readline';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { build } from 'vite';
+import { afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 
 const KILLS = process.env['BALLAST_TRIALS'] === '1' ? 1000 : 20;
 /** After so many kills a new file is begun, so that making a file is interrupted too. */
@@ -20,7 +21,25 @@ const anyDeath = fc.record({
 });
 type Death = typeof anyDeath extends fc.Arbitrary<infer Value> ? Value : never;
 
-const WRITER = join(import.meta.dirname, 'append-until-killed.ts');
+const ROOT = join(import.meta.dirname, '..', '..');
+const WRITER = join(ROOT, 'dist', 'faults', 'append-until-killed.js');
+
+/** The writer as plain JavaScript, so that a thousand of them are not translated a thousand times. */
+beforeAll(async () => {
+  await build({
+    root: ROOT,
+    configFile: false,
+    publicDir: false,
+    logLevel: 'error',
+    build: {
+      ssr: join(import.meta.dirname, 'append-until-killed.ts'),
+      outDir: dirname(WRITER),
+      target: 'node20',
+      minify: false,
+      rolldownOptions: { output: { entryFileNames: '[name].js' } },
+    },
+  });
+});
 
 let folder = '';
 beforeEach(() => {
@@ -36,7 +55,7 @@ interface Confirmed {
 /** Runs a process that writes to a log without end, kills it, and tells what it had confirmed. */
 const writeUntilKilled = (path: string, firstTick: number, death: Death): Promise<readonly Confirmed[]> =>
   new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, ['--import', 'tsx', WRITER, path, String(firstTick)]);
+    const child = spawn(process.execPath, [WRITER, path, String(firstTick)]);
     const lines: string[] = [];
     const complaints: string[] = [];
     createInterface(child.stdout).on('line', (line) => {
@@ -105,7 +124,7 @@ test(`nothing that was confirmed is lost, and nothing is half there, after ${KIL
 test('a log that another process writes is locked; when that process dies it is open to the next at once', async () => {
   const path = join(folder, 'ballast.sqlite');
   const open = () => openLogStore({ file: { path }, clock: () => instant('2027-03-02T00:00:00.000Z'), about: 'own' });
-  const child = spawn(process.execPath, ['--import', 'tsx', WRITER, path, '0']);
+  const child = spawn(process.execPath, [WRITER, path, '0']);
   await new Promise(
     (resolve) => void createInterface(child.stdout).on('line', (line) => confirmedBy(line).map(resolve)),
   );
