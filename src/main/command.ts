@@ -13,10 +13,20 @@ import { dataFile, dataFolder } from './data-folder.ts';
 import { endWith } from './end-with.ts';
 import { openHouse, timeFor, workplaceOn, type Chosen } from './open-house.ts';
 
-const unreadable = (path: string, error: unknown): Reading => ({
-  kind: 'unreadable',
-  says: `${path} cannot be used: ${error instanceof Error ? error.message : String(error)}.`,
-});
+/** What the system's codes mean to a person. */
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file or folder',
+  EEXIST: 'there is a file of that name already, and nothing is written over',
+  EACCES: 'you have no right to it',
+  EISDIR: 'it is a folder',
+  ENOTDIR: 'a part of the path is a file',
+  ENOSPC: 'the disk is full',
+};
+
+const unreadable = (path: string, error: unknown): Reading => {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  return { kind: 'unreadable', says: `${path} cannot be used: ${REASONS[code] ?? String(error)}.` };
+};
 
 const folderOf = (given: Given): string =>
   dataFolder(given['data'] ?? null, {
