@@ -1,5 +1,6 @@
 import type { Cell, ColumnMeaning } from '#contract/bring-in.ts';
 import { cellAt, type Column, type Row, type SheetLayout } from '../layout/sheet-layout.ts';
+import { oddity } from '../place.ts';
 import { decimalMark, readDecimal, type DecimalMark } from '../values/read-decimal.ts';
 import type { DateOrder } from '../values/read-date.ts';
 import { BLANK_VALUE, type Value, wrong } from '../values/value.ts';
@@ -64,8 +65,29 @@ const aDate = ({ text }: Cell): Value<never> =>
 /** A number of a workbook is written with a point whatever the language of the sheet. */
 const markIn = (cell: Cell, mark: DecimalMark): DecimalMark => (cell.is === 'number' ? '.' : mark);
 
+/** Values that came from formulas are taken as they were saved, and it is said once a column. */
+const tellFormulas = ({ rows, columns }: SheetLayout, report: Report): void => {
+  for (const column of columns.filter(({ meaning }) => meaning.is !== 'left out')) {
+    const calculated = rows.filter((row) => cellAt(row, column)?.formula === true);
+    const [first] = calculated;
+    if (first)
+      report.say(
+        oddity(
+          {
+            what: `${calculated.length === 1 ? 'One value' : `${calculated.length} values`} of the column came from formulas.`,
+            why: 'They are taken as they were saved; formulas are never run here.',
+            whatToDo: 'Look whether they are measured values and not worked out.',
+          },
+          first.number,
+          column.place,
+        ),
+      );
+  }
+};
+
 export const makeCellReader = (layout: SheetLayout, report: Report): CellReader => {
   const mark = markOf(layout);
+  tellFormulas(layout, report);
   const orders = new Map<number, ColumnOrder>(
     layout.columns
       .filter(({ meaning }) => DATES.includes(meaning.is))
