@@ -70,10 +70,10 @@ function Reading({ lift: { reading }, today }: { readonly lift: CapacityLift; re
         <b>{Math.round(estimate.median)}</b>
         {estimate.of > 1 && <span className="soft small"> {estimate.of}RM</span>}
       </td>
-      <td className="number">
+      <td className={join('number', styles['whole'])}>
         {Math.round(low)} to {Math.round(high)}
       </td>
-      <td className={join('number', styles['age'])}>{ageOf(daysBetween(estimate.newest, today))}</td>
+      <td className={join('number', styles['whole'])}>{ageOf(daysBetween(estimate.newest, today))}</td>
       <td className="soft">{reading.rests}</td>
     </>
   );

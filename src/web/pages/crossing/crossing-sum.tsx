@@ -102,15 +102,11 @@ function Sentences({ detail }: { readonly detail: CrossingDetail }) {
       </p>
       {detail.limits.map((limit) => (
         <p key={limit.says} className={limit.binds ? styles['caution'] : 'soft'}>
-          {limit.binds ? <b>Limited by </b> : 'Not reached: '}
+          {limit.binds ? <b>Sets the load: </b> : 'Not reached: '}
           {limit.says}
         </p>
       ))}
-      {detail.cappedOffSays !== null && (
-        <p className={styles['caution']}>
-          <b>{shown(detail.cappedOff)} kg capped off.</b> {detail.cappedOffSays}
-        </p>
-      )}
+      {detail.cappedOffSays !== null && <p className={styles['caution']}>{detail.cappedOffSays}</p>}
     </>
   );
 }

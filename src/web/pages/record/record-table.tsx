@@ -65,8 +65,7 @@ function Line({ line, onDo }: { readonly line: RecordLine; readonly onDo: (doing
         {stands && line.reason !== null && <div className={styles['why']}>because: {line.reason}</div>}
       </td>
       <td className="soft small">
-        {line.by}
-        <br />
+        {line.by}, <br />
         {line.fact.recordedAt.slice(0, 16).replace('T', ' ')} UTC, entry {line.fact.sequence}
       </td>
       <td className={styles['act']}>
