@@ -98,3 +98,105 @@ test('arrows move through the sheet, Enter opens a cell with its working, Escape
   await panel.waitFor({ state: 'detached' });
   expect(complaints()).toEqual([]);
 });
+
+/** Puts the cursor of the sheet on the session of a mission day, as a click on it would, and opens it. */
+const openSession = async (page: Page, missionDay: string): Promise<void> => {
+  const head = page.locator('th[data-place]', { hasText: new RegExp(`${missionDay}(?!\\d)`) });
+  await page.locator('[data-place][tabindex="0"]').focus();
+  await page.keyboard.press('Home');
+  for (let row = 0; row < 30; row += 1) await page.keyboard.press('ArrowUp');
+  const columns = await page.locator('th[data-place]').count();
+  for (let column = 0; column < columns; column += 1) {
+    if ((await head.and(page.locator(':focus')).count()) > 0) break;
+    await page.keyboard.press('ArrowRight');
+  }
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor();
+};
+
+test('results are typed in, and corrected with a reason, with the keyboard alone', async () => {
+  const { page, complaints } = watched;
+  await page.goto(`${house.origin}/people/ines-okafor-lund`);
+  await page.getByRole('grid').waitFor();
+  await openSession(page, 'flight day 22');
+  await tabTo(page, 'button', 'Type results in');
+  await page.keyboard.press('Enter');
+  await tabTo(page, 'button', 'All sets as planned');
+  await page.keyboard.press('Enter');
+  await tabTo(page, 'textbox', 'Back squat, set 1, effort');
+  await page.keyboard.type('11');
+  await tabTo(page, 'button', 'Record results');
+  await page.keyboard.press('Enter');
+  await page.getByText('is no number from 1 to 10').waitFor();
+  expect(await barriers(page)).toEqual([]);
+
+  await tabTo(page, 'textbox', 'Back squat, set 1, effort');
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type('7,5');
+  await tabTo(page, 'button', 'Record results');
+  await page.keyboard.press('Enter');
+  await page.getByText('Results recorded.').waitFor();
+
+  await tabTo(page, 'button', 'Correct the results');
+  await page.keyboard.press('Enter');
+  await tabTo(page, 'textbox', 'Why the earlier result is corrected');
+  await page.keyboard.type('misheard over voice');
+  await tabTo(page, 'textbox', 'Back squat, set 2, repetitions');
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type('5');
+  await tabTo(page, 'button', 'Record results');
+  await page.keyboard.press('Enter');
+  await page.getByText('Results recorded.').waitFor();
+  await page.keyboard.press('Escape');
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+  await page.getByRole('gridcell', { name: /Back squat, Sun 28 Feb, .*done 8 5 8 8 · 7\.5/ }).waitFor();
+  expect(complaints()).toEqual([]);
+});
+
+test('a lift is held and backed off from its cell, each with a reason', async () => {
+  const { page, complaints } = watched;
+  await page.goto(`${house.origin}/people/tomas-varga`);
+  await page.getByRole('grid').waitFor();
+  for (const { key, button } of [
+    { key: 'h', button: 'Sign the hold' },
+    { key: 'b', button: 'Sign 10 % less' },
+  ]) {
+    await page.locator('td[data-place]', { hasText: /×/ }).last().focus();
+    await page.keyboard.press(key);
+    await page.getByRole('textbox', { name: 'Reason' }).waitFor();
+    await page.keyboard.type('left shoulder');
+    await tabTo(page, 'button', button);
+    await page.keyboard.press('Enter');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+  }
+  await page.getByRole('rowheader', { name: 'Held or backed off' }).first().waitFor();
+  expect(complaints()).toEqual([]);
+});
+
+test('a note is opened on the Desk and is read from then on; a proposal is declined with a reason', async () => {
+  const { page, complaints } = watched;
+  await page.goto(house.origin);
+  await page.getByRole('list', { name: /worst first/ }).waitFor();
+  const notes = page.getByRole('button', { name: /^Open the note/ });
+  const before = await notes.count();
+  expect(before).toBeGreaterThan(0);
+  await tabTo(page, 'button', /^Open the note/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { level: 1, name: /^Card of/ }).waitFor();
+  await page.goto(house.origin);
+  await page.getByRole('list', { name: /worst first/ }).waitFor();
+  expect(await notes.count()).toBe(before - 1);
+
+  const proposals = page.getByRole('button', { name: 'Decline' });
+  const open = await proposals.count();
+  await tabTo(page, 'button', 'Decline');
+  await page.keyboard.press('Enter');
+  await page.getByRole('textbox', { name: 'Reason' }).waitFor();
+  await page.keyboard.type('not this week');
+  await tabTo(page, 'button', 'Leave it open');
+  await page.keyboard.press('Shift+Tab');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+  await expect.poll(() => proposals.count()).toBe(open - 1);
+  expect(complaints()).toEqual([]);
+});

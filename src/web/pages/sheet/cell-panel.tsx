@@ -11,7 +11,7 @@ import { Problems } from '../../parts/problems.tsx';
 import { useRecording, useWorking } from '../../windows.ts';
 import { stateOf } from './column-head.tsx';
 import { SessionRecord } from './session-record.tsx';
-import styles from './sheet.module.css';
+import styles from './panel.module.css';
 
 export interface CellPanelProps {
   readonly sheet: SheetWindow;

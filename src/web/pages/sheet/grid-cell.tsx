@@ -70,7 +70,10 @@ const Content = ({ column, cell }: { readonly column: SheetColumn; readonly cell
     {cell.done === null ? (
       <Instead column={column} />
     ) : (
-      <span className={join(styles['done'], cell.differs && styles['differs'])}>{cell.done}</span>
+      <span className={join(styles['done'], cell.differs && styles['differs'])}>
+        <span className="unseen">, done </span>
+        {cell.done}
+      </span>
     )}
     <Hurt hurt={cell.hurt} />
   </>

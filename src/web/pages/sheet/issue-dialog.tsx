@@ -17,7 +17,7 @@ import { RaiseTable } from '../../parts/raise-table.tsx';
 import { SignAs } from '../../parts/sign-as.tsx';
 import { useSigner } from '../../signer.tsx';
 import { useWrite } from '../../windows.ts';
-import styles from './sheet.module.css';
+import styles from './panel.module.css';
 
 const DAYS_OF_A_WEEK = 7;
 

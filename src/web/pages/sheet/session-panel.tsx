@@ -5,7 +5,7 @@ import { Dialog } from '../../parts/dialog.tsx';
 import { stateOf } from './column-head.tsx';
 import { itemsOf } from './grid-places.ts';
 import { SessionRecord } from './session-record.tsx';
-import styles from './sheet.module.css';
+import styles from './panel.module.css';
 
 export interface SessionPanelProps {
   readonly sheet: SheetWindow;

@@ -1,7 +1,7 @@
 import type { Problem } from '#contract/problem.ts';
 import { Choice } from '../../parts/field.tsx';
 import type { PlannedSet, ResultsDraft, SetDraft } from './results-draft.ts';
-import styles from './sheet.module.css';
+import styles from './panel.module.css';
 
 export interface SetFieldsProps {
   readonly sets: readonly PlannedSet[];
