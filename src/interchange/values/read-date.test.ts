@@ -106,10 +106,14 @@ test('a day written in any order is read back in that order', () => {
 });
 
 test('no text is read as a day that the calendar has not', () => {
+  const impossible = (text: string): boolean => {
+    const read = readDate(text, 'day first');
+    return read.kind === 'value' && dayFromIso(isoOfDay(read.value)) !== read.value;
+  };
+  const looksLikeADate = fc.stringMatching(/^[0-9]{1,4}[-/. ][0-9]{1,2}[-/. ][0-9]{1,4}$/);
   fc.assert(
-    fc.property(fc.string({ maxLength: 14 }), (text) => {
-      const read = readDate(text, 'day first');
-      if (read.kind === 'value') expect(dayFromIso(isoOfDay(read.value))).toBe(read.value);
+    fc.property(fc.oneof(looksLikeADate, fc.string({ maxLength: 14 })), (text) => {
+      expect(impossible(text)).toBe(false);
     }),
   );
 });
