@@ -15,8 +15,12 @@ export const itemLines = (item: CardItem, keeps: Keeps): readonly string[] => [
   ...setLines(item),
   ...(item.rule ? [` rule ${shortRule(item, item.rule)}`] : []),
   ...item.says.map((says) => ` ${shortAscii(says)}`),
-  ...(keeps.cues && item.cues.length > 0 ? [` ${plainAscii(item.cues.join('; '))}`] : []),
+  ...(keeps.cues && item.cues.length > 0 ? [` ${cuesText(item)}`] : []),
 ];
+
+/** Cues as one line; their own full stops would only double the separators. */
+export const cuesText = ({ cues }: Pick<CardItem, 'cues'>): string =>
+  plainAscii(cues.map((cue) => cue.replace(/\.$/, '')).join('; '));
 
 const settingsText = ({ settings }: CardItem): string =>
   settings.length === 0
@@ -97,4 +101,4 @@ const ruleTerms = ({ rpeAtMost, discomfortBelow }: SignedRule): string =>
 
 export const USUAL_RULE =
   `Rule "+5, max 300, -20": add 5 next time if all repetitions at RPE ${USUAL_TERMS.rpeAtMost} or less and no discomfort ` +
-  `of ${USUAL_TERMS.discomfortBelow} or more; never over 300; take up to 20 off if it feels wrong and write why.`;
+  `of ${USUAL_TERMS.discomfortBelow} or more, once a week; never over 300; take up to 20 off if it feels wrong and write why.`;

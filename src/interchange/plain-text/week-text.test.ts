@@ -74,7 +74,7 @@ const card = (items: readonly CardItem[], day = 3, name = 'Birte Økonkwo'): Iss
       minutes: [{ label: 'sets', minutes: 70, overhead: false }],
       blockMinutes: 90,
       shortOfTime: [3, 2],
-      machineDown: 'ride the cycle instead.',
+      machineDown: 'do not make up this heavy day.',
       breathing: 'exhale through the hard part',
     },
     sets: [],
@@ -107,9 +107,10 @@ test('a session in plain text says what a hand needs', () => {
     'last FD 20: 265 x 6 6 6 6, RPE 7',
     'WORK 4x6 270 | rest 120 s | feel 7-8',
     'rule +5, max 300, -20',
+    'no discomfort of 3 or more, once a week; never over 300;',
     'Brace before you move; Knees over the feet',
     'Short of time: leave out 3, then 2.',
-    'Machine down: ride the cycle instead.',
+    'Machine down: do not make up this session.',
   ])
     expect(text).toContain(part);
 });
@@ -133,6 +134,18 @@ test('common lines stand once a week', () => {
   expect(text.match(/STOP for/g)).toHaveLength(1);
   expect(text.match(/Breathing:/g)).toHaveLength(1);
   expect(text.match(/^== /gm)).toHaveLength(3);
+  expect(text.match(/Machine down:/g)).toHaveLength(1);
+  expect(text.match(/Brace before you move/g)).toHaveLength(1);
+});
+
+test('what to do when the machine is down stands with its session where it differs', () => {
+  const other = card([item()], 5);
+  const rides = { ...other, card: { ...other.card, machineDown: 'ride the cycle.' } };
+  const { text } = weekText([card([item()], 3), rides]);
+  expect(text.match(/^Machine down: .*$/gm)).toEqual([
+    'Machine down: do not make up this heavy day.',
+    'Machine down: ride the cycle.',
+  ]);
 });
 
 test.each([
@@ -140,7 +153,9 @@ test.each([
   { items: 6, cut: ['cues'] },
   { items: 8, cut: ['cues', 'last time'] },
 ])('three sessions of $items exercises give up $cut, and say so', ({ items, cut }) => {
-  const many = Array.from({ length: items }, (_, place) => item({ place: place + 1, cues: ['Long cue '.repeat(6)] }));
+  const many = Array.from({ length: items }, (_, place) =>
+    item({ place: place + 1, cues: [`${place} long cue `.repeat(9)] }),
+  );
   const week = weekText([card(many, 3), card(many, 5), card(many, 7)]);
   expect(week.cut).toEqual(cut);
   if (cut.length > 0) expect(week.text).toContain(`Cut to fit 4096 bytes: ${cut.join(' and ')}`);

@@ -1,9 +1,9 @@
 import { isoOfDay } from '#units/day.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import type { WeekTextWindow } from '#contract/windows/card-window.ts';
-import { USUAL_RULE, type Keeps } from './item-lines.ts';
+import { cuesText, USUAL_RULE, type Keeps } from './item-lines.ts';
 import { shortAscii } from './plain-ascii.ts';
-import { sessionLines } from './session-lines.ts';
+import { sessionLines, type Said } from './session-lines.ts';
 import { breathingLine, STOP_BOX } from './stop-box.ts';
 
 /** What a slow line takes in one message. ASCII: a character is a byte. */
@@ -44,17 +44,35 @@ const wholeText = (
   all: readonly IssuedCard[],
   keeps: Keeps,
   cut: readonly Cut[],
-): string =>
-  [
+): string => {
+  const machineDown = commonMachineDown(shown);
+  const saidBefore = (place: number): Said => ({
+    cues: cuesOf(shown.slice(0, place)),
+    machineDown: machineDown !== null,
+  });
+  return [
     ...headLines(all),
     ...STOP_BOX,
     ...breathingLines(all),
     ...(shown.some(({ card }) => card.items.some((item) => item.rule)) ? [USUAL_RULE] : []),
     'Write for each set: repetitions, load, RPE; discomfort 0-10 with site and side; session RPE; minutes.',
+    ...(machineDown === null ? [] : [`Machine down: ${machineDown}`]),
     ...cutLines(cut, all.length - shown.length),
-    ...shown.flatMap((document) => sessionLines(document, keeps)),
+    ...shown.flatMap((document, place) => sessionLines(document, keeps, saidBefore(place))),
     '',
   ].join('\n');
+};
+
+/** What to do when the machine is down, where all sessions say the same of themselves. */
+const commonMachineDown = (documents: readonly IssuedCard[]): string | null => {
+  const texts = new Set(documents.map(({ card }) => card.machineDown.replaceAll(card.title.toLowerCase(), 'session')));
+  const [only] = texts;
+  return texts.size === 1 && only ? shortAscii(only) : null;
+};
+
+/** What an earlier session of the text has said already is not said again. */
+const cuesOf = (documents: readonly IssuedCard[]): ReadonlySet<string> =>
+  new Set(documents.flatMap(({ card }) => card.items.map(cuesText)));
 
 /** Names may be long; a head that ate the message would help nobody. */
 const LONGEST_NAME = 60;
