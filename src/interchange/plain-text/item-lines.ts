@@ -1,4 +1,4 @@
-import type { CardItem, CardSet, SignedRule } from '#domain/card.ts';
+import { workIncrements, type CardItem, type CardSet, type SignedRule } from '#domain/card.ts';
 import { plainAscii, shortAscii } from './plain-ascii.ts';
 import { shownLoad } from './shown-load.ts';
 
@@ -85,10 +85,13 @@ const restText = (work: readonly CardSet[]): string | null => {
 
 const span = ([low, high]: readonly [number, number]): string => (low === high ? `${low}` : `${low}-${high}`);
 
-/** "+5, max 300, -20": spelled out once in the common lines. */
+/** "+5, max 300, -20": spelled out once in the common lines. Without room for a whole step the load stays. */
 const shortRule = (item: CardItem, rule: SignedRule): string => {
   const shown = (increments: number): string => shownLoad(increments, item.increment);
-  return `+${shown(rule.add)}, max ${shown(rule.neverOver)}, -${shown(rule.takeOff)}${ruleTerms(rule)}`;
+  const work = workIncrements(item) ?? 0;
+  return rule.neverOver >= work + rule.add
+    ? `+${shown(rule.add)}, max ${shown(rule.neverOver)}, -${shown(rule.takeOff)}${ruleTerms(rule)}`
+    : `stay at ${shown(work)}, -${shown(rule.takeOff)}`;
 };
 
 /** The usual terms are said once a week; others stand with the rule itself. */

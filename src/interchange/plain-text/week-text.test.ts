@@ -129,6 +129,13 @@ test('loads stand as the machine shows them, sides and efforts with them', () =>
   expect(text).toContain('WORK 2x6 start 34 RPE 6-8');
 });
 
+test('a rule without room for a whole step stays, and unusual terms stand with their rule', () => {
+  const rule = { add: 5, rpeAtMost: 8, discomfortBelow: 3, neverOver: 272, takeOff: 20, says: 'stay at 270' };
+  const text = weekText([card([item({ rule }), item({ rule: { ...rule, neverOver: 300, rpeAtMost: 7 } })])]).text;
+  expect(text).toContain('rule stay at 270, -20');
+  expect(text).toContain('rule +5, max 300, -20 (RPE <=7, discomfort <3)');
+});
+
 test('common lines stand once a week', () => {
   const { text } = weekText([card([item()], 3), card([item()], 5), card([item()], 7)]);
   expect(text.match(/STOP for/g)).toHaveLength(1);
