@@ -60,53 +60,70 @@ export function MissionForm({ record, person, house, onDone }: FormProps & { rea
         nothing="choose …"
         problems={problems}
       />
-      <Fields>
-        <Field
-          label="Launch"
-          name="launch"
-          type="date"
-          value={typed.launch}
-          onChange={type('launch')}
-          problems={problems}
-        />
-        <Field
-          label="Landing, earliest"
-          name="landing"
-          type="date"
-          value={typed.earliest}
-          onChange={type('earliest')}
-          problems={problems}
-          hint="may be left open"
-        />
-        <Field
-          label="Landing, latest"
-          type="date"
-          value={typed.latest}
-          onChange={type('latest')}
-          hint="if it is a range"
-        />
-      </Fields>
-      <Fields>
-        <Choice
-          label="Role"
-          value={typed.role}
-          onChange={type('role')}
-          options={[
-            { value: 'prime', label: 'prime' },
-            { value: 'backup', label: 'backup' },
-          ]}
-        />
-        <Choice
-          label="Team"
-          value={typed.team}
-          onChange={type('team')}
-          options={[
-            { value: 'ours', label: 'ours' },
-            { value: 'another team', label: 'another team: machines and minutes only' },
-          ]}
-        />
-      </Fields>
+      <DateFields typed={typed} type={type} problems={problems} />
+      <PlaceFields typed={typed} type={type} />
     </FactForm>
+  );
+}
+
+interface TypedFieldsProps {
+  readonly typed: Typed;
+  readonly type: (key: keyof Typed) => (text: string) => void;
+}
+
+function DateFields({ typed, type, problems }: TypedFieldsProps & { readonly problems: readonly Problem[] }) {
+  return (
+    <Fields>
+      <Field
+        label="Launch"
+        name="launch"
+        type="date"
+        value={typed.launch}
+        onChange={type('launch')}
+        problems={problems}
+      />
+      <Field
+        label="Landing, earliest"
+        name="landing"
+        type="date"
+        value={typed.earliest}
+        onChange={type('earliest')}
+        problems={problems}
+        hint="may be left open"
+      />
+      <Field
+        label="Landing, latest"
+        type="date"
+        value={typed.latest}
+        onChange={type('latest')}
+        hint="if it is a range"
+      />
+    </Fields>
+  );
+}
+
+function PlaceFields({ typed, type }: TypedFieldsProps) {
+  return (
+    <Fields>
+      <Choice
+        label="Role"
+        value={typed.role}
+        onChange={type('role')}
+        options={[
+          { value: 'prime', label: 'prime' },
+          { value: 'backup', label: 'backup' },
+        ]}
+      />
+      <Choice
+        label="Team"
+        value={typed.team}
+        onChange={type('team')}
+        options={[
+          { value: 'ours', label: 'ours' },
+          { value: 'another team', label: 'another team: machines and minutes only' },
+        ]}
+      />
+    </Fields>
   );
 }
 

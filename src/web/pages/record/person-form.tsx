@@ -6,6 +6,11 @@ import { typedAmount, typedDayOrNone, typedWords } from './typed-values.ts';
 
 const FIELDS = ['name', 'sex', 'birthDate', 'trainingAge.text'];
 
+const SEXES = [
+  { value: 'female', label: 'female' },
+  { value: 'male', label: 'male' },
+];
+
 /** Who a person is: a new person, or a correction. */
 export function PersonForm({
   person,
@@ -38,10 +43,7 @@ export function PersonForm({
           name="sex"
           value={sex}
           onChange={setSex}
-          options={[
-            { value: 'female', label: 'female' },
-            { value: 'male', label: 'male' },
-          ]}
+          options={SEXES}
           nothing="choose …"
           hint="Chooses the segment table of the body model."
           problems={problems}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Field, Fields } from '../../parts/parts.ts';
 import { FactForm, useFactForm, type Build, type FormProps } from './fact-form.tsx';
 import { LimitFields } from './limit-fields.tsx';
-import { ScopeFields } from './scope-fields.tsx';
+import { ScopeFields, type RestrictionFieldsProps } from './scope-fields.tsx';
 import { restrictionOf, startOfRestriction, type TypedRestriction } from './typed-restriction.ts';
 import styles from './record-page.module.css';
 
@@ -58,6 +58,24 @@ export function RestrictionForm({ person, house, correcting, onDone }: FormProps
           hint="may be left open"
         />
       </Fields>
+      <TellingFields typed={typed} type={type} problems={problems} />
+      <Field
+        label="Medical reason"
+        name="medicalReason"
+        value={typed.medicalReason}
+        onChange={type('medicalReason')}
+        problems={problems}
+        isLong
+        hint="Kept for the physician only: on no card, in no other export. May be left empty."
+      />
+    </FactForm>
+  );
+}
+
+/** Who said it, when, and whether it was confirmed. */
+function TellingFields({ typed, type, problems }: RestrictionFieldsProps) {
+  return (
+    <>
       <Fields>
         <Field
           label="Told by"
@@ -84,15 +102,6 @@ export function RestrictionForm({ person, house, correcting, onDone }: FormProps
         />
         Confirmed in writing by the physician
       </label>
-      <Field
-        label="Medical reason"
-        name="medicalReason"
-        value={typed.medicalReason}
-        onChange={type('medicalReason')}
-        problems={problems}
-        isLong
-        hint="Kept for the physician only: on no card, in no other export. May be left empty."
-      />
-    </FactForm>
+    </>
   );
 }

@@ -1,5 +1,8 @@
 import { useState } from 'react';
 import type { HouseWindow } from '#contract/windows/house-window.ts';
+import type { Problem } from '#contract/problem.ts';
+import type { FactBody } from '#domain/fact.ts';
+import type { PersonId } from '#domain/identity.ts';
 import type { Effort, Side } from '#domain/effort.ts';
 import { isoOfDay } from '#units/day.ts';
 import { Choice, Field, Fields } from '../../parts/parts.ts';
@@ -28,22 +31,36 @@ export function TestForm({ person, house, correcting, onDone }: FormProps<'lifte
   const type = (key: keyof Typed) => (text: string) => setTyped((before) => ({ ...before, [key]: text }));
   const { problems } = form;
   const perSide = house.exercises.find(({ id }) => id === typed.exercise)?.perSide ?? false;
-  const build: Build = (found) => {
-    const day = typedDay(typed.day, 'day', found);
-    const exercise = chosenFrom(house.exercises, typed.exercise, 'exercise', found);
-    const machine = chosenFrom(house.machines, typed.machine, 'machine', found);
-    const load = typedAmount(typed.load, massUnitOf(typed.unit), 'load.text', found);
-    const repetitions = typedNumber(typed.repetitions, 'repetitions', found);
-    const effort = effortOf(typed);
-    if (effort === 'unreadable') typedNumber(typed.effort, 'effort.value', found);
-    if (day === null || !exercise || !machine || load === null || repetitions === null || effort === 'unreadable')
-      return null;
-    const [lift, on] = [exercise.id, machine.id];
-    const side = sideOf(typed.side);
-    return [{ kind: 'lifted', person, day, exercise: lift, machine: on, load, repetitions, effort, side }];
-  };
+  const build: Build = (found) => liftedOf(typed, person, house, found);
   return (
     <FactForm form={form} build={build} fields={FIELDS} correcting={correcting} onCancel={onDone}>
+      <LiftFields typed={typed} type={type} problems={problems} house={house} />
+      <AmountFields
+        label="Load"
+        name="load.text"
+        value={typed.load}
+        onValue={type('load')}
+        unit={typed.unit}
+        units={['kg', 'lb']}
+        onUnit={type('unit')}
+        problems={problems}
+        hint="All that was lifted, the bar included; of dumb-bells, both together."
+      />
+      <EffortFields typed={typed} type={type} problems={problems} perSide={perSide} />
+      <p className="soft small">Without effort a set is a lower bound: it can never raise a load.</p>
+    </FactForm>
+  );
+}
+
+interface TypedFieldsProps {
+  readonly typed: Typed;
+  readonly type: (key: keyof Typed) => (text: string) => void;
+  readonly problems: readonly Problem[];
+}
+
+function LiftFields({ typed, type, problems, house }: TypedFieldsProps & { readonly house: HouseWindow }) {
+  return (
+    <>
       <Fields>
         <Choice
           label="Exercise"
@@ -65,54 +82,63 @@ export function TestForm({ person, house, correcting, onDone }: FormProps<'lifte
         nothing="choose …"
         problems={problems}
       />
-      <AmountFields
-        label="Load"
-        name="load.text"
-        value={typed.load}
-        onValue={type('load')}
-        unit={typed.unit}
-        units={['kg', 'lb']}
-        onUnit={type('unit')}
+    </>
+  );
+}
+
+function EffortFields({ typed, type, problems, perSide }: TypedFieldsProps & { readonly perSide: boolean }) {
+  return (
+    <Fields>
+      <Field
+        label="Repetitions"
+        name="repetitions"
+        value={typed.repetitions}
+        onChange={type('repetitions')}
+        inputMode="numeric"
         problems={problems}
-        hint="All that was lifted, the bar included; of dumb-bells, both together."
+        isNarrow
       />
-      <Fields>
+      <Choice
+        label="Effort as"
+        value={typed.effortKind}
+        onChange={type('effortKind')}
+        options={[
+          { value: 'RPE', label: 'RPE' },
+          { value: 'repetitions in reserve', label: 'repetitions in reserve' },
+        ]}
+        nothing="not recorded"
+      />
+      {typed.effortKind !== '' && (
         <Field
-          label="Repetitions"
-          name="repetitions"
-          value={typed.repetitions}
-          onChange={type('repetitions')}
-          inputMode="numeric"
+          label={typed.effortKind === 'RPE' ? 'RPE' : 'In reserve'}
+          name="effort.value"
+          value={typed.effort}
+          onChange={type('effort')}
+          inputMode="decimal"
           problems={problems}
           isNarrow
         />
-        <Choice
-          label="Effort as"
-          value={typed.effortKind}
-          onChange={type('effortKind')}
-          options={[
-            { value: 'RPE', label: 'RPE' },
-            { value: 'repetitions in reserve', label: 'repetitions in reserve' },
-          ]}
-          nothing="not recorded"
-        />
-        {typed.effortKind !== '' && (
-          <Field
-            label={typed.effortKind === 'RPE' ? 'RPE' : 'In reserve'}
-            name="effort.value"
-            value={typed.effort}
-            onChange={type('effort')}
-            inputMode="decimal"
-            problems={problems}
-            isNarrow
-          />
-        )}
-        {perSide && <SideChoice value={typed.side} onChange={type('side')} />}
-      </Fields>
-      <p className="soft small">Without effort a set is a lower bound: it can never raise a load.</p>
-    </FactForm>
+      )}
+      {perSide && <SideChoice value={typed.side} onChange={type('side')} />}
+    </Fields>
   );
 }
+
+/** The fact that the fields come to, or null with every problem said. */
+const liftedOf = (typed: Typed, person: PersonId, house: HouseWindow, found: Problem[]): readonly FactBody[] | null => {
+  const day = typedDay(typed.day, 'day', found);
+  const exercise = chosenFrom(house.exercises, typed.exercise, 'exercise', found);
+  const machine = chosenFrom(house.machines, typed.machine, 'machine', found);
+  const load = typedAmount(typed.load, massUnitOf(typed.unit), 'load.text', found);
+  const repetitions = typedNumber(typed.repetitions, 'repetitions', found);
+  const effort = effortOf(typed);
+  if (effort === 'unreadable') typedNumber(typed.effort, 'effort.value', found);
+  if (day === null || !exercise || !machine || load === null || repetitions === null || effort === 'unreadable')
+    return null;
+  const [lift, on] = [exercise.id, machine.id];
+  const side = sideOf(typed.side);
+  return [{ kind: 'lifted', person, day, exercise: lift, machine: on, load, repetitions, effort, side }];
+};
 
 export function SideChoice({ value, onChange }: { readonly value: string; readonly onChange: (side: string) => void }) {
   return (
