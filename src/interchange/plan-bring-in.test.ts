@@ -183,6 +183,19 @@ describe('one person a row', () => {
     ).toContain('body mass 61.4 kg');
   });
 
+  test('a sum of loads beside lifts is no load', async () => {
+    const plan = await settled('Name,Sex,Squat 5RM (kg),Bench 5RM (kg),Total (kg)\nAna,F,90,50,140\n');
+    expect(plan.preview.totals.tests).toBe(2);
+    expect(oddities(plan)).toEqual(['column E “Total (kg)”: The column is left out.']);
+  });
+
+  test('"weight" among people is the body, beside exercises the load', async () => {
+    const people = await settled('Name,Sex,Date,Weight (kg)\nAna,F,2027-02-01,61\n');
+    expect(people.preview.totals).toMatchObject({ measurements: 1, tests: 0 });
+    const tests = await settled('Name,Sex,Date,Exercise,Weight (kg),Reps\nAna,F,2027-02-01,Squat,61,5\n');
+    expect(tests.preview.totals).toMatchObject({ measurements: 0, tests: 1 });
+  });
+
   test('repetitions and effort beside a lift belong to it', async () => {
     const plan = await settled('Name,Sex,Squat (kg),Reps,RPE,Bench (kg),Reps,RPE\nAna,F,90,4,8,50,5,9\n');
     expect(

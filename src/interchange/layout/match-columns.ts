@@ -12,12 +12,16 @@ const REPEATABLE: readonly ColumnMeaning['is'][] = ['left out', 'lift', ...BESID
 
 const LEFT_OUT: ColumnMeaning = { is: 'left out' };
 
-/** "Weight" is the load of a test where the rows name exercises; in a list of people it is the body's. */
-const inContext = (header: Header, hasExercises: boolean): ColumnMeaning => {
+/**
+ * "Weight" is the load of a test where the rows name exercises; in a list of people it is the body's. Beside columns of
+ * lifts a load of nothing in particular, such as a total, is none.
+ */
+const inContext = (header: Header, headers: readonly Header[], hasExercises: boolean): ColumnMeaning => {
   const { meaning, text } = header;
   if (meaning.is !== 'load' || hasExercises) return meaning;
   const bare = spelling(text.replace(/kgs?|lbs?/gi, ''));
-  return BODY_MASS_BY_CONTEXT.has(bare) ? { is: 'body mass', unit: meaning.unit } : meaning;
+  if (BODY_MASS_BY_CONTEXT.has(bare)) return { is: 'body mass', unit: meaning.unit };
+  return headers.some((other) => other.meaning.is === 'lift') ? LEFT_OUT : meaning;
 };
 
 const matched = (headers: readonly Header[], byHand: MatchingByHand | null): readonly Column[] => {
@@ -26,7 +30,7 @@ const matched = (headers: readonly Header[], byHand: MatchingByHand | null): rea
     headers.some(({ meaning }) => meaning.is === 'exercise') || Object.values(hand).some(({ is }) => is === 'exercise');
   return headers.map((header, index) => {
     const letter = columnLetter(index);
-    const meaning = hand[letter] ?? inContext(header, hasExercises);
+    const meaning = hand[letter] ?? inContext(header, headers, hasExercises);
     const by = hand[letter] ? 'hand' : meaning.is === 'left out' ? 'nothing' : 'its header';
     return { index, place: { letter, header: header.text }, meaning, by };
   });
