@@ -2,6 +2,7 @@ import { isoOfDay, type Day } from '#units/day.ts';
 import { capacityReader, type CapacityReader } from '#assessing/capacity.ts';
 import type { CardItem } from '#domain/card.ts';
 import type { Known } from '#domain/known.ts';
+import { showRule } from '#domain/show-rule.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import type { Road, RoadCard } from '#domain/road.ts';
 import { shownLoad } from '#interchange/plain-text/shown-load.ts';
@@ -67,7 +68,7 @@ const row = (
     cells: cards.map((card, column): SheetCell | null => cells.get(column) ?? leftOutCell(known, card, newest)),
     lastHere: lastHere(known, road, newest),
     estimate: estimateOf(known, reader, newest, today),
-    rule: newest.rule?.says ?? null,
+    rule: showRule(newest, (increments) => shownLoad(increments, newest.increment)),
   };
 };
 

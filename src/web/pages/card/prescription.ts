@@ -1,4 +1,5 @@
-import { workIncrements, type CardItem, type CardSet } from '#domain/card.ts';
+import type { CardItem, CardSet } from '#domain/card.ts';
+import { showRule } from '#domain/show-rule.ts';
 import { showIncrements } from '../../parts/loads.ts';
 
 const SECONDS_PER_MINUTE = 60;
@@ -30,17 +31,10 @@ export const prescription = (item: CardItem): string => {
   return `${setsText(work)}${restText(work)}. Should feel ${span(item.shouldFeel)}.`;
 };
 
-/** The signed rule as it is read at arm's length, made from its bounds; null where none was signed. */
+/** The signed rule as it is read at arm's length; null where none was signed. */
 export const ruleText = (item: CardItem): string | null => {
-  const { rule } = item;
-  const load = workIncrements(item);
-  if (!rule || load === null) return null;
-  const show = (increments: number): string => showIncrements(increments, item.increment);
-  const up =
-    rule.neverOver >= load + rule.add
-      ? `+${show(rule.add)} next time if all at RPE ≤ ${rule.rpeAtMost}, discomfort < ${rule.discomfortBelow}; never over ${show(rule.neverOver)}`
-      : `stay at ${show(load)}`;
-  return `${up}; up to ${show(rule.takeOff)} off.`;
+  const says = showRule(item, (increments) => showIncrements(increments, item.increment));
+  return says && `${says}.`;
 };
 
 /** Sentences of the card that the prescription does not say already. */

@@ -9,7 +9,7 @@ import { firstPlace, standingAt, type Place } from './grid-places.ts';
 import { IssueDialog } from './issue-dialog.tsx';
 import { SessionPanel } from './session-panel.tsx';
 import { SheetGrid } from './sheet-grid.tsx';
-import styles from './sheet.module.css';
+import styles from './panel.module.css';
 
 type Open = 'cell' | 'hold' | 'back off' | 'issue' | null;
 

@@ -1,0 +1,13 @@
+import { workIncrements, type CardItem } from './card.ts';
+
+/** A signed rule made from its bounds, short enough for a card or a margin; null where none was signed. */
+export const showRule = (item: CardItem, show: (increments: number) => string): string | null => {
+  const { rule } = item;
+  const load = workIncrements(item);
+  if (!rule || load === null) return null;
+  const up =
+    rule.neverOver >= load + rule.add
+      ? `+${show(rule.add)} next time if all at RPE ≤ ${rule.rpeAtMost}, discomfort < ${rule.discomfortBelow}; never over ${show(rule.neverOver)}`
+      : `stay at ${show(load)}`;
+  return `${up}; up to ${show(rule.takeOff)} off`;
+};
