@@ -49,6 +49,9 @@ const tooLarge = (bytes: number, limits: Limits): Said => ({
   whatToDo: 'Copy the rows that are needed into a new file.',
 });
 
+/** The name without the folders before it: they are nobody's business in a record. */
+const bareName = (fileName: string): string => fileName.split(/[\\/]/).at(-1) ?? '';
+
 const holdsNothing = (reading: TableReading): boolean =>
   reading.kind === 'read' && reading.sheets.every(({ rows }) => rows.length === 0);
 
@@ -56,11 +59,8 @@ const holdsNothing = (reading: TableReading): boolean =>
  * Reads a file into tables, by what it is and not by its name. Nothing in it is run; whatever is wrong with it comes
  * back as issues.
  */
-export const readTable = async (
-  bytes: Uint8Array,
-  fileName: string,
-  limits: Limits = LIMITS,
-): Promise<TableReading> => {
+export const readTable = async (bytes: Uint8Array, path: string, limits: Limits = LIMITS): Promise<TableReading> => {
+  const fileName = bareName(path);
   if (bytes.byteLength > limits.bytes) return refusedFor(fileName, refusal(tooLarge(bytes.byteLength, limits)));
   const other = OTHERS.find((signature) => startsWith(bytes, signature.bytes));
   if (other) return refusedFor(fileName, refusal(other.said));

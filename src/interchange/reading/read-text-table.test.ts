@@ -83,6 +83,11 @@ test('a first line that tells the delimiter is obeyed and is no row', async () =
   ]);
 });
 
+test('folders before the name of the file are dropped', async () => {
+  expect(await readTable(utf8('Name,Load\nAna,1\n'), '/some/where/tests.csv')).toMatchObject({ fileName: 'tests.csv' });
+  expect(await readTable(utf8(''), 'C:\\some\\tests.csv')).toMatchObject({ fileName: 'tests.csv' });
+});
+
 test('thousands of empty rows at the end are nothing', async () => {
   const reading = await readTable(utf8(`Name;Load\nAna;100\n${';\n'.repeat(60_000)}`), 'a.csv');
   expect(texts(reading)).toHaveLength(2);
