@@ -5,6 +5,7 @@ import { ROUTES } from '#contract/routes.ts';
 import { idOf } from '#domain/identity.ts';
 import { bringIn, lookThrough } from '#actions/bring-in.ts';
 import { windowOf } from '#interchange/plan-bring-in.ts';
+import { headOfTable } from '#interchange/reading/head-of-table.ts';
 import { readTable } from '#interchange/reading/read-table.ts';
 import { refuse, reply } from '../replies.ts';
 import type { Serving } from '../serving.ts';
@@ -19,6 +20,8 @@ const takeRequest = planRequest.extend({ signer: z.string().min(1).max(80) });
 
 /** Files that were read wait here until they are taken; they never touch the disk. */
 const MOST_WAITING = 8;
+/** A screen shows the head of a file of thousands of rows. */
+const ROWS_SHOWN = 60;
 
 export const bringInRoutes = (app: Hono, serving: Serving): void => {
   const waiting = new Map<string, TableReading>();
@@ -30,7 +33,7 @@ export const bringInRoutes = (app: Hono, serving: Serving): void => {
       const ticket = serving.surroundings.newSecret();
       waiting.set(ticket, reading);
       for (const oldest of waiting.keys()) if (waiting.size > MOST_WAITING) waiting.delete(oldest);
-      return context.json({ reading, ticket });
+      return context.json({ reading: headOfTable(reading, ROWS_SHOWN), ticket });
     }),
   );
   app.post(
