@@ -17,7 +17,7 @@ export const asTyped = (text: string): string => text.trim().replace(',', '.');
 export const showChange = (relative: number): string => {
   const percent = relative * 100;
   const sign = percent > 0 ? '+' : percent < 0 ? '−' : '±';
-  return `${sign}${Math.abs(percent).toFixed(1)} %`;
+  return `${sign}${Math.abs(percent).toFixed(1)}\u00a0%`;
 };
 
 /** "0.74". */

@@ -17,7 +17,7 @@ export interface RaiseTableProps {
 const fractionText = ({ trueFraction }: Raise): string => {
   if (!trueFraction) return '–';
   const { was, is } = trueFraction;
-  return was === null ? showFraction(is) : `${showFraction(was)} → ${showFraction(is)}`;
+  return was === null ? showFraction(is) : `${showFraction(was)}\u00a0→\u00a0${showFraction(is)}`;
 };
 
 const Row = ({

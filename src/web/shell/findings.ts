@@ -13,7 +13,11 @@ const MOST = 12;
 const personIn = (location: string): string | null => /^\/people\/([^/]+)/.exec(location)?.[1] ?? null;
 
 /** People by name, exercises by name (of the person in view, if any), a card by its code. */
-export const findings = (house: HouseWindow, location: string, typed: string): readonly Finding[] => {
+export const findings = (
+  house: Pick<HouseWindow, 'people' | 'exercises'>,
+  location: string,
+  typed: string,
+): readonly Finding[] => {
   const wanted = typed.trim().toLowerCase();
   if (wanted === '') return [];
   const person = personIn(location);
