@@ -102,6 +102,41 @@ test('an export says for whom it is and what it reveals before it is saved', asy
   expect(saved.suggestedFilename()).toMatch(/^ballast-export-physician-.*\.json$/);
 });
 
+test('somebody brought in is put on a mission and on the programme, by hand', async () => {
+  await page.getByRole('link', { name: 'Desk' }).first().click();
+  await page.getByRole('link', { name: 'Iwo Falk' }).first().click();
+  await page.getByRole('link', { name: 'Record', exact: true }).click();
+  await page.getByRole('button', { name: 'mission dates' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Name', { exact: true }).fill('Skerry 30');
+  await dialog.getByRole('button', { name: 'Record', exact: true }).click();
+  await expect.poll(() => dialog.getByText('No day is given.').count()).toBe(1);
+  await dialog.getByLabel('Launch').fill('2030-05-01');
+  await dialog.getByRole('button', { name: 'Record', exact: true }).click();
+  await expect.poll(() => dialog.count()).toBe(0);
+  await expect.poll(() => page.getByText(/^Skerry 30 · L−/).count()).toBe(1);
+  await page.getByRole('link', { name: 'Programmes' }).click();
+  const falk = await page.getByRole('option', { name: /^Iwo Falk/ }).getAttribute('value');
+  await page.getByLabel('Follow it').selectOption(falk);
+  await page.getByRole('button', { name: 'Follow', exact: true }).click();
+  await expect.poll(() => page.getByText('Iwo Falk follows it from 2030-05-01').count()).toBe(1);
+});
+
+test('a deputy is named with dates', async () => {
+  await page.getByRole('link', { name: 'Settings' }).click();
+  await page.getByRole('button', { name: 'Add a signer or deputy' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Name').fill('Per Lindgaard');
+  await dialog.getByLabel('Signs for').selectOption({ label: 'Ada Brenner' });
+  await dialog.getByLabel('From').fill('2030-05-01');
+  await dialog.getByLabel('Until').fill('2030-04-01');
+  await dialog.getByRole('button', { name: 'Record', exact: true }).click();
+  await expect.poll(() => dialog.getByText('The last day is before the first.').count()).toBe(1);
+  await dialog.getByLabel('Until').fill('2030-06-01');
+  await dialog.getByRole('button', { name: 'Record', exact: true }).click();
+  await expect.poll(() => page.getByRole('row', { name: /^Per Lindgaard/ }).innerText()).toContain('1 June 2030');
+});
+
 test('nothing bars anybody from the page, and nothing went wrong on it', async () => {
   expect(await barriers(page)).toEqual([]);
   expect(watched.complaints()).toEqual([]);

@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { ROUTES } from '#contract/routes.ts';
 import type { FollowRequest } from '#contract/requests/requests.ts';
+import type { HouseWindow } from '#contract/windows/house-window.ts';
 import type { ProgrammesWindow } from '#contract/windows/programmes-window.ts';
 import type { ProgrammeVersion } from '#domain/programme.ts';
-import { dayFromIso, isoOfDay } from '#units/day.ts';
+import { dayFromIso, isoOfDay, type Day } from '#units/day.ts';
 import { Button, Choice, Field, Fields, Problems, SignAs, useSigner } from '../../parts/parts.ts';
 import { useHouse, useWrite } from '../../windows.ts';
 
@@ -14,13 +15,13 @@ interface FollowFormProps {
 
 /** Puts a person on a programme, from a day. */
 export function FollowForm({ version, window }: FollowFormProps) {
-  const today = useHouse().data?.today;
+  const house = useHouse().data;
   const [person, setPerson] = useState('');
   const [typed, setTyped] = useState<string | null>(null);
   const [done, setDone] = useState<string | null>(null);
   const { signer } = useSigner();
   const write = useWrite();
-  const from = typed ?? (today === undefined ? '' : isoOfDay(today));
+  const from = typed ?? (house ? isoOfDay(firstDayFor(person, house)) : '');
   const day = dayFromIso(from);
   const name = window.canFollow.find(({ id }) => id === person)?.name ?? '';
   const follow = (): void => {
@@ -32,7 +33,11 @@ export function FollowForm({ version, window }: FollowFormProps) {
     });
   };
   if (window.canFollow.length === 0)
-    return <p className="soft small on-screen">Everybody of ours with a mission follows a programme already.</p>;
+    return (
+      <p className="soft small on-screen">
+        <output>{done}</output> Everybody of ours with a mission follows a programme already.
+      </p>
+    );
   return (
     <form
       className="on-screen"
@@ -63,3 +68,10 @@ export function FollowForm({ version, window }: FollowFormProps) {
     </form>
   );
 }
+
+/** Launch day where it lies ahead, else today. */
+const firstDayFor = (person: string, { today, people, missions }: HouseWindow): Day => {
+  const mission = people.find(({ id }) => id === person)?.mission;
+  const launch = missions.find(({ name }) => name === mission)?.launch ?? today;
+  return launch > today ? launch : today;
+};
