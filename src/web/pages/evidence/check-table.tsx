@@ -1,5 +1,6 @@
 import type { Check, FormulaCheck } from '#science/formula.ts';
 import { shownNumber } from './shown-number.ts';
+import { WithSubscripts } from './with-subscripts.tsx';
 import type { Recomputed } from './use-recomputed.ts';
 import styles from './evidence-page.module.css';
 
@@ -33,7 +34,7 @@ export function CheckTable({ label, checks, recomputed }: CheckTableProps) {
         <tbody>
           {checks.map((check, index) => (
             <tr key={index}>
-              <td>{check.kind === 'series' ? check.title : givenOf(check)}</td>
+              <td>{check.kind === 'series' ? check.title : <WithSubscripts text={givenOf(check)} />}</td>
               <td className="number">{shownNumber(check.printed)}</td>
               <Outcome found={recomputed.get(check)} within={check.within} />
               <td className="soft">
