@@ -10,7 +10,7 @@ import { machineAboard, machineSteps, planContext, type PlanContext } from './pl
 import { planCard, type PlannedCard } from './plan-card.ts';
 import { emptyProgress, liftState, ruleTotalOf, tracksOf, type Progress } from './progress.ts';
 import { proposalsOf } from './proposals.ts';
-import { stepTo, takeIssue, takeResult } from './take-result.ts';
+import { stepTo, takeDiscomfort, takeIssue, takeResult } from './take-result.ts';
 
 /** A card that stands as issued, with what would be planned for its day now. */
 export interface IssuedAgainst {
@@ -38,6 +38,7 @@ export const derive = (known: Known, today: Day, until: Day): Road => {
     for (const record of standing) takeIssue(progress, record.document, isAheadOrLived(record));
     for (const record of [...others, ...standing]) cards.push({ state: 'issued', day: on, record });
     for (const record of records) if (record.trained?.day === on) takeResult(known, progress, record);
+    takeDiscomfortWithoutResult(known, progress, records, on);
     noteUnread(known, progress, records, on);
     if (standing.length === 0 && on >= today) {
       const planned = planCard(context, progress, on);
@@ -58,6 +59,25 @@ export const derive = (known: Known, today: Day, until: Day): Road => {
     ),
     rows: context.rows.numbers(),
   };
+};
+
+/** Discomfort counts whatever became of the session, and where it was told of no card at all. */
+const takeDiscomfortWithoutResult = (
+  known: Known,
+  progress: Progress,
+  records: readonly CardRecord[],
+  on: Day,
+): void => {
+  for (const record of records)
+    if (!record.trained)
+      takeDiscomfort(
+        known,
+        progress,
+        record.hurts.filter((fact) => fact.day === on),
+        record.document,
+      );
+  const loose = ofKind(known, 'hurt').filter((fact) => fact.card === null && fact.day === on);
+  takeDiscomfort(known, progress, loose, null);
 };
 
 /** Loads of a session that was called off, missed or not heard of were never in use. */
@@ -84,7 +104,7 @@ const takeDecisions = (context: PlanContext, progress: Progress, on: Day): void 
     const { decision } = fact;
     if (decision.kind === 'raise' && decision.from === on) takeRaise(progress, fact, on);
     if (decision.kind === 'adjust' && decision.from === on && decision.change.kind === 'back off')
-      takeBackOff(context, progress, decision.track, decision.change.by, on);
+      takeBackOff(context, progress, fact, on);
   }
 };
 
@@ -92,33 +112,43 @@ const takeRaise = (progress: Progress, fact: Fact<'decided'>, on: Day): void => 
   if (fact.decision.kind !== 'raise') return;
   for (const raise of fact.decision.raises) {
     const lift = liftState(progress, raise.exercise);
+    if (fact.sequence < lift.painIn) continue;
     if (raise.effortStep !== null && raise.shareStep !== null && fact.sequence >= lift.stepsSignedAfter) {
       if (raise.effortStep > lift.effortStep || raise.shareStep > lift.shareStep)
         stepTo(lift, raise.effortStep, raise.shareStep, on);
       continue;
     }
     for (const track of tracksOf(progress, raise.exercise).filter((each) => each.track === raise.track)) {
-      if (track.next !== null && raise.to > track.next) {
+      if (track.next !== null && raise.to > track.next && fact.sequence >= track.backedOffIn) {
+        const by = raise.to - track.next;
         track.next = raise.to;
         track.inUse = raise.to;
         track.signed = Math.max(track.signed ?? 0, raise.to);
-        lift.lastRaiseOn = on;
-        lift.ruleEarnedBy = [];
-        track.ruleTotal = ruleTotalOf(lift, track.side);
+        if (raise.cause === 'step rule') {
+          lift.lastRaiseOn = on;
+          lift.ruleEarnedBy = [];
+          track.ruleTotal += by;
+          lift.ruleTotals.set(track.side, Math.max(ruleTotalOf(lift, track.side), track.ruleTotal));
+        }
       }
     }
   }
 };
 
 /** A fraction off the machine load, down to the rounding step, at once. */
-const takeBackOff = (context: PlanContext, progress: Progress, track: string, by: number, on: Day): void => {
+const takeBackOff = (context: PlanContext, progress: Progress, fact: Fact<'decided'>, on: Day): void => {
+  const { decision } = fact;
+  if (decision.kind !== 'adjust' || decision.change.kind !== 'back off') return;
+  const { by } = decision.change;
   const machine = machineAboard(context.known, 'resistive machine');
   for (const state of progress.tracks.values()) {
     const exercise = context.known.house.exercises.get(state.exercise);
-    if (state.track !== track || state.inUse === null || !machine || !exercise) continue;
+    if (state.track !== decision.track || state.inUse === null || !machine || !exercise) continue;
     const { perStep } = machineSteps(context.known, machine, exercise, on);
     const load = stepsNotOver(state.inUse * (1 - by), perStep) * perStep;
     state.backedOff = load;
+    state.backedOffIn = fact.sequence;
+    state.signed = load;
     state.inUse = load;
     if (state.next !== null) state.next = Math.min(state.next, load);
     const lift = liftState(progress, state.exercise);

@@ -105,7 +105,7 @@ const shoulderLimits = (context: PlanContext, exercise: Exercise, on: Day): read
 
 const restrictionLimits = (context: PlanContext, exercise: Exercise, machine: Machine, on: Day): readonly Limit[] =>
   restrictionsOn(context, exercise, on).flatMap(({ restriction: { limit } }) => {
-    const says = 'limited by the physician';
+    const says = "the physician's restriction";
     if (limit.kind === 'load at most')
       return [{ kind: 'restriction' as const, kilograms: kilogramsOf(limit.load), says }];
     if (limit.kind !== 'fraction at most') return [];

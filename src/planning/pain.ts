@@ -18,11 +18,13 @@ export const painBand = (score: number, policies: Policies): PainBand => {
 /** Worst discomfort of a lift in a session: named for its item, or at a site that the lift loads. */
 export const painOf = (
   hurts: readonly Fact<'hurt'>[],
-  item: ItemId,
+  item: ItemId | null,
   exercise: Exercise,
   policies: Policies,
 ): { readonly score: number; readonly band: PainBand; readonly facts: readonly Fact<'hurt'>[] } => {
-  const felt = hurts.filter((fact) => fact.item === item || (fact.item === null && exercise.loads.includes(fact.site)));
+  const felt = hurts.filter(
+    (fact) => (item !== null && fact.item === item) || (fact.item === null && exercise.loads.includes(fact.site)),
+  );
   const worst = (when: 'during' | 'next morning'): number =>
     Math.max(0, ...felt.filter((fact) => fact.when === when).map((fact) => fact.score));
   const [during, morning] = [worst('during'), worst('next morning')];

@@ -7,7 +7,7 @@ import { settingsFor } from '#domain/known.ts';
 import { fractionAllowing } from '#science/strength/repetition-maximum.ts';
 import { FLIGHT_SET_PLACES } from './flight-set.ts';
 import { isShoulderRuleDay, limitIncrements, limitsOn, shoulderEvidence, type Limit } from './limits.ts';
-import { restrictionsOn, type MachineSteps, type PlanContext } from './plan-context.ts';
+import { machineSteps, restrictionsOn, type MachineSteps, type PlanContext } from './plan-context.ts';
 import { trackState, type Progress } from './progress.ts';
 import { raiseOf } from './raise-of.ts';
 import { signedRule } from './signed-rule.ts';
@@ -58,7 +58,9 @@ const loadsOf = (
   at: ItemAt,
   target: Target,
 ): Loads | { readonly kind: 'under the least'; readonly says: string } => {
-  const limits: readonly Limit[] = limitsOn(context, at.exercise, at.machine, target.steps, at.day);
+  // A load keeps the calibration of its cause, a limit is held by the calibration of the day.
+  const today = machineSteps(context.known, at.machine, at.exercise, at.day);
+  const limits: readonly Limit[] = limitsOn(context, at.exercise, at.machine, today, at.day);
   const work = new Map<Side | null, number>();
   const least = stepsNotUnder(target.steps.least, target.steps.step) * target.steps.perStep;
   const marked: LoadLimit[] = [];
@@ -67,7 +69,7 @@ const loadsOf = (
     const all = [
       ...limits.map((limit) => ({
         kind: limit.kind,
-        increments: limitIncrements(limit, target.steps),
+        increments: limitIncrements(limit, today),
         binds: false,
         says: limit.says,
       })),
@@ -93,19 +95,21 @@ const heldBy = (
   target: Target,
   side: Side | null,
 ): readonly LoadLimit[] => {
-  if (target.basis !== 'fraction') return [];
+  if (target.basis === 'effort' || target.basis === 'fixed') return [];
   const track = trackState(progress, at.item.track, at.exercise.id, side);
-  const pain = progress.lifts.get(at.exercise.id)?.painHolds ? track.inUse : null;
-  const backedOff = isBackOffReleased(context, progress, at) ? null : track.backedOff;
+  const why = whyHeld(progress, at);
+  const kept = why === null ? null : track.inUse;
+  const released = target.basis === 'from last' || isBackOffReleased(context, progress, at);
+  const backedOff = released ? null : track.backedOff;
   return [
-    ...(pain === null
+    ...(kept === null || why === null
       ? []
       : [
           {
             kind: 'signed load' as const,
-            increments: pain,
+            increments: kept,
             binds: false,
-            says: 'discomfort last time: the load holds',
+            says: why,
           },
         ]),
     ...(backedOff === null
@@ -119,6 +123,14 @@ const heldBy = (
           },
         ]),
   ];
+};
+
+/** Why a load may not go up today, whatever earned it. */
+const whyHeld = (progress: Progress, at: ItemAt): string | null => {
+  const lift = progress.lifts.get(at.exercise.id);
+  if (at.adjustments.some((each) => each.change.kind === 'hold')) return 'a signed hold: the load stays';
+  if (lift?.painHolds) return 'discomfort last time: the load holds';
+  return lift && lift.unread.length > 0 ? 'a note that nobody has read yet: the load stays' : null;
 };
 
 /** Two clean sessions at the lower load earn the way back; it stands on the card as a raise. */
@@ -164,12 +176,15 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
     settings: settingsFor(known, at.machine.id, at.exercise.id),
     last: lastText(context, progress, at),
     cues: at.exercise.cues,
-    sets: setsOf(at, target, loads),
+    sets: setsOf(context, at, target, loads),
     // On the way up the load leaves more in reserve than the programme means: an unrecorded effort says only "at least".
-    reserve: target.basis === 'effort' || ramping ? null : at.item.reserve,
+    reserve: target.basis === 'effort' || ramping || effortCap(context, at) !== null ? null : at.item.reserve,
     shouldFeel: shouldFeelOf(context, at, ramping),
     ramp: target.basis === 'fraction' ? target.ramp : null,
-    rule: target.basis === 'from last' && !at.deload ? signedRule(context, at, target, heaviest, loads.limits) : null,
+    rule:
+      target.basis === 'from last' && !at.deload && effortCap(context, at) === null
+        ? signedRule(context, at, target, heaviest, loads.limits)
+        : null,
     limits: loads.limits,
     raise: at.deload ? null : raiseOf(context, progress, at, target, loads.work),
     row: target.row,
@@ -184,10 +199,12 @@ const fillRow = (context: PlanContext, target: Target, increments: number): numb
   return context.rows.at(target.row, FLIGHT_SET_PLACES.trueFraction);
 };
 
-const setsOf = (at: ItemAt, target: Target, loads: Loads): readonly CardSet[] => {
+const setsOf = (context: PlanContext, at: ItemAt, target: Target, loads: Loads): readonly CardSet[] => {
   const work = at.deload ? at.item.sets.slice(0, Math.max(1, at.item.sets.length - at.deload.fewerSets)) : at.item.sets;
   const load = (increments: number): SetLoad =>
-    target.basis === 'effort' ? { kind: 'start at', increments, rpe: target.rpe } : { kind: 'set', increments };
+    target.basis === 'effort'
+      ? { kind: 'start at', increments, rpe: capped(target.rpe, effortCap(context, at)) }
+      : { kind: 'set', increments };
   const sides = [...loads.work];
   const warmUps = at.item.warmUps.flatMap((warmUp) =>
     sides.map(([side, increments]) => ({
@@ -222,12 +239,21 @@ const RAMP_FEELS = 6;
 
 const shouldFeelOf = (context: PlanContext, at: ItemAt, ramping: boolean): readonly [number, number] => {
   const [low, high] = at.item.shouldFeel;
+  const cap = effortCap(context, at);
+  const band = capped([low, high], cap);
+  return ramping ? capped(band, RAMP_FEELS) : band;
+};
+
+/** The highest effort that the physician allows for this exercise, or null where there is no such limit. */
+const effortCap = (context: PlanContext, at: ItemAt): number | null => {
   const caps = restrictionsOn(context, at.exercise, at.day).flatMap(({ restriction: { limit } }) =>
     limit.kind === 'RPE at most' ? [limit.rpe] : limit.kind === 'no straining' ? [LOWEST_STRAIN] : [],
   );
-  const most = Math.min(high, ...caps, ...(ramping ? [RAMP_FEELS] : []));
-  return [Math.min(low, most), most];
+  return caps.length > 0 ? Math.min(...caps) : null;
 };
+
+const capped = ([low, high]: readonly [number, number], cap: number | null): readonly [number, number] =>
+  cap === null ? [low, high] : [Math.min(low, cap), Math.min(high, cap)];
 
 const saysOf = (
   context: PlanContext,

@@ -22,6 +22,8 @@ export interface LiftState {
   ruleTotals: Map<Side | null, number>;
   /** Was there discomfort that holds, at the last session of the lift? */
   painHolds: boolean;
+  /** Signatures older than the last discomfort raise nothing any more. */
+  painIn: Sequence;
   /** Facts of unread notes on this lift: they block a raise. */
   unread: FactId[];
 }
@@ -44,6 +46,8 @@ export interface TrackState {
   atTop: boolean;
   /** The load that a back-off left: nothing on a ramp goes over it until a raise is signed. */
   backedOff: number | null;
+  /** Cards issued before this place in the log know nothing of the back-off. */
+  backedOffIn: Sequence;
   last: { day: Day; increments: number; repetitions: number[]; rating: number | null } | null;
   /** "done 280 where the rule allowed 275": a line on the Desk. */
   over: { day: Day; done: number; allowed: number; fact: FactId } | null;
@@ -70,6 +74,7 @@ export const liftState = (progress: Progress, exercise: ExerciseId): LiftState =
     ruleEarnedBy: [],
     ruleTotals: new Map(),
     painHolds: false,
+    painIn: 0 as Sequence,
     unread: [],
   };
   progress.lifts.set(exercise, fresh);
@@ -95,6 +100,7 @@ export const trackState = (progress: Progress, track: TrackId, exercise: Exercis
     rampSteps: null,
     atTop: false,
     backedOff: null,
+    backedOffIn: 0 as Sequence,
     last: null,
     over: null,
   };

@@ -47,6 +47,9 @@ export const raiseOf = (
   };
 };
 
+/** One step of both ramps lifts the machine load by less than this; more is a return from a limit. Our own design. */
+const RAMP_STEP_AT_MOST = 1.25;
+
 /** More at the bar than the policy lets one signature cover; a single step of the machine cannot be made smaller. */
 const needsReason = (
   context: PlanContext,
@@ -55,10 +58,11 @@ const needsReason = (
   atTheBar: number | null,
   cause: Raise['cause'],
 ): boolean =>
-  cause !== 'ramp step' &&
   from !== null &&
   to - from > target.steps.perStep &&
-  (atTheBar ?? 0) > context.known.house.policies.raiseAtMost;
+  !(cause === 'ramp step' && to <= from * RAMP_STEP_AT_MOST) &&
+  // A load that was worth nothing at the bar has no percentage: what comes after it is a return, and wants a reason.
+  (atTheBar === null || atTheBar > context.known.house.policies.raiseAtMost);
 
 interface Worth {
   readonly bar: number;

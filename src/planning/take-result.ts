@@ -4,8 +4,8 @@ import { kilogramsPer } from '#units/mass.ts';
 import { workSetResults } from '#assessing/card-evidence.ts';
 import type { CardItem } from '#domain/card.ts';
 import { ratingOf, type Side } from '#domain/effort.ts';
-import type { Fact, SetResult } from '#domain/fact.ts';
-import type { FactId } from '#domain/identity.ts';
+import type { Fact, Sequence, SetResult } from '#domain/fact.ts';
+import type { ExerciseId } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import type { Known } from '#domain/known.ts';
 import type { CardRecord } from '#domain/road.ts';
@@ -26,7 +26,6 @@ interface ItemResult {
   readonly card: IssuedCard;
   readonly trained: Fact<'trained'>;
   readonly pain: PainBand;
-  readonly painFacts: readonly FactId[];
   readonly sides: readonly SideResult[];
 }
 
@@ -53,12 +52,14 @@ export const takeResult = (known: Known, progress: Progress, record: CardRecord)
       card: document,
       trained,
       pain: pain.band,
-      painFacts: pain.facts.map((fact) => fact.id),
       sides: sideResults(document, item, trained.sets),
     };
-    takePain(progress, result);
+    takePain(progress, item.exercise, pain.band, trained.sequence, item);
+    // What the rule allowed is what stood before this session was judged.
+    const allowed = result.sides.map((side) => allowedIncrements(known, progress, result, side));
     takeEarned(known, progress, result);
-    if (!document.card.deload) for (const side of result.sides) takeLoad(progress, result, side);
+    if (!document.card.deload)
+      for (const [place, side] of result.sides.entries()) takeLoad(progress, result, side, allowed[place] as number);
   }
 };
 
@@ -96,27 +97,52 @@ export const incrementsOf = (item: CardItem, result: SetResult): number =>
   );
 
 /** Discomfort 5 or more, or twice 3 to 4, takes both ramps one step back at once: down needs no signature. */
-const takePain = (progress: Progress, { pain, item, trained }: ItemResult): void => {
-  const lift = liftState(progress, item.exercise);
+const takePain = (
+  progress: Progress,
+  exercise: ExerciseId,
+  pain: PainBand,
+  sequence: Sequence,
+  item: CardItem | null,
+): void => {
+  const lift = liftState(progress, exercise);
   lift.painHolds = pain !== 'go on';
   if (!lift.painHolds) return;
-  for (const track of tracksOf(progress, item.exercise)) track.ruleTotal = ruleTotalOf(lift, track.side);
+  for (const track of tracksOf(progress, exercise)) track.ruleTotal = ruleTotalOf(lift, track.side);
   lift.earnedBy = [];
   lift.ruleEarnedBy = [];
+  lift.painIn = sequence;
   lift.held += 1;
-  const isRamping = item.ramp !== null && item.ramp.effortStep + item.ramp.shareStep < 2 * (item.ramp.steps - 1);
+  const isRamping = item?.ramp != null && item.ramp.effortStep + item.ramp.shareStep < 2 * (item.ramp.steps - 1);
   if (!isRamping || (pain === 'hold' && lift.held < 2)) return;
   lift.effortStep = Math.max(0, lift.effortStep - 1);
   lift.shareStep = Math.max(0, lift.shareStep - 1);
   lift.held = 0;
-  lift.stepsSignedAfter = trained.sequence;
+  lift.stepsSignedAfter = sequence;
+};
+
+/** Discomfort without a result: of a card that was called off or not heard of, or of no card at all. */
+export const takeDiscomfort = (
+  known: Known,
+  progress: Progress,
+  hurts: readonly Fact<'hurt'>[],
+  card: IssuedCard | null,
+): void => {
+  const newest = hurts.at(-1);
+  if (!newest) return;
+  for (const exercise of [...progress.lifts.keys()]) {
+    const entry = known.house.exercises.get(exercise);
+    const item = card?.card.items.find((each) => each.exercise === exercise) ?? null;
+    const pain = entry && painOf(hurts, item?.item ?? null, entry, known.house.policies);
+    if (pain && pain.band !== 'go on') takePain(progress, exercise, pain.band, newest.sequence, item);
+  }
 };
 
 const takeEarned = (known: Known, progress: Progress, result: ItemResult): void => {
   const { item, trained, pain, sides } = result;
   const lift = liftState(progress, item.exercise);
   const { policies } = known.house;
-  const complete = sides.length > 0 && sides.every((side) => side.complete && side.done >= side.planned);
+  const plannedSides = new Set(item.sets.filter((set) => set.kind === 'work').map((set) => set.side)).size;
+  const complete = sides.length === plannedSides && sides.every((side) => side.complete && side.done >= side.planned);
   const rating = sides.some((side) => side.rating === null) ? null : Math.max(...sides.map((side) => side.rating ?? 0));
   const clean = complete && pain === 'go on' && rating !== null;
   const atThisStep =
@@ -129,33 +155,45 @@ const takeEarned = (known: Known, progress: Progress, result: ItemResult): void 
 };
 
 /**
- * The load that counts next: what was completed, up to what a signature or the signed rule allows. Repetitions missed: the
- * load repeats. Less taken than planned: that load.
+ * The load that counts next: what was completed, up to what the card or its signed rule allowed. Repetitions missed: the
+ * load repeats. Less taken than planned: that load. A card from before a back-off changes no load.
  */
-const takeLoad = (progress: Progress, { item, trained }: ItemResult, side: SideResult): void => {
+const takeLoad = (progress: Progress, { item, trained, card }: ItemResult, side: SideResult, most: number): void => {
   const track = trackState(progress, item.track, item.exercise, side.side);
-  const allowed = allowedIncrements(item, side.planned);
-  const most = Math.max(allowed, track.signed ?? 0);
+  track.last = { day: trained.day, increments: side.done, repetitions: [...side.repetitions], rating: side.rating };
   if (side.done > most) track.over = { day: trained.day, done: side.done, allowed: most, fact: trained.id };
+  if (isFromBefore(track, card)) return;
   const done = Math.min(side.done, most);
   const before = track.inUse;
   track.next = side.complete ? done : Math.min(done, side.planned);
   track.inUse = track.next;
-  track.last = { day: trained.day, increments: side.done, repetitions: [...side.repetitions], rating: side.rating };
   track.signed = Math.max(track.signed ?? 0, done);
   track.atTop ||= item.ramp === null || item.ramp.effortStep + item.ramp.shareStep >= 2 * (item.ramp.steps - 1);
-  if (before !== null && track.next > before && item.ramp === null)
-    markRaise(progress, item, track, track.next - before, trained.day);
+  const up = before === null ? 0 : track.next - before;
+  if (up > 0 && item.rule && up <= item.rule.add) markRaise(progress, item, track, up, trained.day);
 };
 
-/** On effort the person chooses, up to the limits; else the signed rule allows one step, or nothing over the plan. */
-const allowedIncrements = (item: CardItem, planned: number): number => {
-  if (item.sets.some((set) => set.load.kind === 'start at'))
-    return Math.min(...item.limits.map((limit) => limit.increments));
-  return item.rule ? Math.min(item.rule.neverOver, planned + item.rule.add) : planned;
+/** Was the card issued before this track was backed off? */
+const isFromBefore = (track: TrackState, card: IssuedCard): boolean =>
+  track.backedOff !== null && card.basis.upTo < track.backedOffIn;
+
+/**
+ * On effort the person chooses, up to the limits. Else the card's load, and one step more where the signed rule's
+ * conditions were met: the last session earned it, the week has passed, and the card was not a raise itself.
+ */
+const allowedIncrements = (known: Known, progress: Progress, result: ItemResult, side: SideResult): number => {
+  const { item, card } = result;
+  const limit = Math.min(...item.limits.map((each) => each.increments));
+  if (item.sets.some((set) => set.load.kind === 'start at')) return limit;
+  const lift = liftState(progress, item.exercise);
+  const isWeekOver =
+    lift.lastRaiseOn === null || card.card.day - lift.lastRaiseOn >= known.house.policies.daysBetweenRaises;
+  const mayAdd = item.rule !== null && item.raise === null && lift.ruleEarnedBy.length > 0 && isWeekOver;
+  const most = mayAdd ? Math.min(item.rule.neverOver, side.planned + item.rule.add) : side.planned;
+  return Math.min(most, limit);
 };
 
-/** The step rule has taken hold on a track: on the leading one it is the lift's one increase, the others follow it. */
+/** The step rule has taken hold on a track: on the leading one it is the lift's one increase, the others go with it. */
 const markRaise = (progress: Progress, item: CardItem, track: TrackState, by: number, day: Day): void => {
   const lift = liftState(progress, item.exercise);
   if (item.leading) {
@@ -163,7 +201,7 @@ const markRaise = (progress: Progress, item: CardItem, track: TrackState, by: nu
     lift.ruleEarnedBy = [];
     lift.ruleTotals.set(track.side, ruleTotalOf(lift, track.side) + by);
   }
-  track.ruleTotal = ruleTotalOf(lift, track.side);
+  track.ruleTotal = item.leading ? ruleTotalOf(lift, track.side) : track.ruleTotal + by;
 };
 
 /** Signed loads of an issued card, on its own day: the signature covers them, and its ramps are in force. */
@@ -180,21 +218,23 @@ export const takeIssue = (progress: Progress, document: IssuedCard, inUse: boole
 };
 
 const takeSignedLoads = (progress: Progress, item: CardItem, document: IssuedCard): void => {
-  const lift = liftState(progress, item.exercise);
   for (const set of item.sets.filter((each) => each.kind === 'work' && each.load.kind === 'set')) {
     const track = trackState(progress, item.track, item.exercise, set.side);
-    const up = track.inUse !== null && set.load.increments > track.inUse;
-    if (up && item.ramp === null)
-      markRaise(progress, item, track, set.load.increments - (track.inUse ?? 0), document.card.day);
-    if (track.backedOff !== null && set.load.increments > track.backedOff) {
-      track.backedOff = null;
-      lift.earnedBy = [];
-    }
-    track.signed = Math.max(track.signed ?? 0, set.load.increments);
-    track.inUse = set.load.increments;
-    track.rampSteps = item.ramp ? item.ramp.effortStep + item.ramp.shareStep : null;
-    if (track.next !== null && up) track.next = set.load.increments;
+    if (!isFromBefore(track, document)) takeSignedLoad(progress, item, track, set.load.increments, document.card.day);
   }
+};
+
+const takeSignedLoad = (progress: Progress, item: CardItem, track: TrackState, load: number, day: Day): void => {
+  const up = track.inUse === null ? 0 : load - track.inUse;
+  if (up > 0 && item.raise?.cause === 'step rule') markRaise(progress, item, track, up, day);
+  if (track.backedOff !== null && load > track.backedOff) {
+    track.backedOff = null;
+    liftState(progress, item.exercise).earnedBy = [];
+  }
+  track.signed = Math.max(track.signed ?? 0, load);
+  track.inUse = load;
+  track.rampSteps = item.ramp ? item.ramp.effortStep + item.ramp.shareStep : null;
+  if (track.next !== null && up > 0) track.next = load;
 };
 
 /** Both ramps stand at these steps from a day on. */

@@ -245,7 +245,10 @@ const isFollowing = (progress: Progress, lift: LiftState, at: ItemAt): boolean =
 /** The load that counts, what the rule adds today, and what the leading track has taken before this one. */
 const nextIncrements = (progress: Progress, lift: LiftState, at: ItemAt, side: Side | null, add: number): number => {
   const track = trackState(progress, at.item.track, at.exercise.id, side);
-  return (track.next ?? 0) + add + (at.deload ? 0 : ruleTotalOf(lift, side) - track.ruleTotal);
+  if (at.deload) return track.next ?? 0;
+  const behind = ruleTotalOf(lift, side) - track.ruleTotal;
+  // A track that took this raise before the leading one waits for it.
+  return (track.next ?? 0) + Math.max(0, behind) + (behind >= 0 ? add : 0);
 };
 
 const isRuleEarned = (context: PlanContext, lift: LiftState, at: ItemAt, id: ProposalId): boolean =>
