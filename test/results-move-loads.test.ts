@@ -4,6 +4,7 @@ import { entered } from '#units/entered.ts';
 import { workIncrements, type CardItem } from '#domain/card.ts';
 import type { SetResult } from '#domain/fact.ts';
 import { idOf, type FactId } from '#domain/identity.ts';
+import { recallsUnder } from '#planning/recall.ts';
 import { LAUNCH, onFlightDay, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
 
 const person = { sex: 'female', mass: '71.4', squat: '104.714', deadlift: '120', heaviestBar: '102.5' } as const;
@@ -229,6 +230,33 @@ test('a superseded result counts no more', () => {
   expect(rehearsal.road(onFlightDay(5)).tracks.find((track) => track.track === 'squat heavy')?.last?.increments).toBe(
     200,
   );
+});
+
+test('a card issued under a restriction is not against it', () => {
+  const rehearsal = new Rehearsal(person);
+  const limits = [
+    { kind: 'no straining' as const },
+    { kind: 'RPE at most' as const, rpe: 6 },
+    { kind: 'load at most' as const, load: entered('150', 'lb') },
+  ];
+  const told = limits.map((limit) =>
+    rehearsal.add({
+      kind: 'restricted',
+      person: PERSON,
+      medicalReason: null,
+      restriction: {
+        scope: { kind: 'all' },
+        limit,
+        toldBy: 'the physician',
+        toldOn: LAUNCH,
+        confirmed: true,
+        from: LAUNCH,
+        reviewOn: null,
+      },
+    }),
+  );
+  rehearsal.issue(LAUNCH, [onFlightDay(4), onFlightDay(6)]);
+  expect(told.flatMap((fact) => recallsUnder(rehearsal.known(), fact.id))).toEqual([]);
 });
 
 test('two sides of a lift climb together', () => {

@@ -3,6 +3,7 @@ import type { Fact, FactBody } from '#domain/fact.ts';
 import { personOf } from '#domain/known.ts';
 import { currentFacts, endOfLog } from '#domain/log.ts';
 import type { Problem } from '#contract/problem.ts';
+import { machineProblems } from './machine-problems.ts';
 import { presenceProblems } from './presence-problems.ts';
 import { atEntry, type CheckedEntry } from './entry.ts';
 import { resultProblems } from './result-problems.ts';
@@ -21,6 +22,7 @@ export const entryProblems = (
       ...correctionProblems(entry, current),
       ...dayProblems(entry.body, today),
       ...presenceProblems(entry.body, bodies, current),
+      ...machineProblems(entry.body, current),
       ...resultProblems(entry, current),
     ].map((problem) => atEntry(problem, place)),
   );

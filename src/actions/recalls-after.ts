@@ -8,8 +8,8 @@ import { decided, logWith } from './drafts.ts';
 import { snapshotOf } from './snapshot.ts';
 
 /**
- * Recalls that drafts entail: whatever makes a restriction bind that did not bind before (entered, corrected, or its
- * lifting taken back) reaches issued cards in the same transaction. Nobody can train between the two.
+ * Recalls that drafts entail: whatever makes a binding restriction meet a standing card (entered, corrected, its lifting
+ * or a called-off session taken back) recalls that card in the same transaction. Nobody can train between the two.
  */
 export const recallsAfter = (
   log: readonly Fact[],
@@ -17,14 +17,10 @@ export const recallsAfter = (
   moment: { readonly now: Instant; readonly today: Day },
   draft: (body: FactBody) => Draft,
 ): readonly Draft[] => {
-  const [before, after] = [snapshotOf(log, moment.today), snapshotOf(logWith(log, drafts, moment.now), moment.today)];
+  const after = snapshotOf(logWith(log, drafts, moment.now), moment.today);
   const recalls = after.people.flatMap((person) => {
-    const [was, is] = [before.known(person), after.known(person)];
-    if (!is) return [];
-    const bound = new Set(was ? bindingRestrictions(was) : []);
-    return bindingRestrictions(is)
-      .filter((restriction) => !bound.has(restriction))
-      .flatMap((restriction) => recallsUnder(is, restriction));
+    const known = after.known(person);
+    return known ? bindingRestrictions(known).flatMap((restriction) => recallsUnder(known, restriction)) : [];
   });
   const once = new Map(recalls.flatMap((recall) => (recall.kind === 'recall' ? [[recall.card, recall] as const] : [])));
   return [...once.values()].map((recall) => draft(decided(recall, endOfLog(log))));

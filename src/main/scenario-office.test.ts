@@ -65,8 +65,9 @@ test('cards are issued to those in flight alone, three a week and nothing before
 
 // 104.7 kg, 71.4 kg, share 0.717, 0.78 of the maximum, heaviest bar 102.5 kg: 0.80 and 0.60 on the ramps give 96.06 kg,
 // 0.85 and 0.70 give 105.26 kg, capped at the heaviest bar carried; in steps of 5 lb.
-test('the first heavy squats are 210 lb, and 225 lb with 3.2 kg capped off at the shoulders', () => {
-  expect([4, 11].map((day) => squatLoad(onFlightDay(INES, day)))).toEqual([210, 225]);
+test('the first heavy squats are 210 lb, then held at the shoulders by what the machine delivers that day', () => {
+  // 102.5 kg are 226 lb; since its calibration the machine pulls 4 % more than it is set to: 217, down to 215.
+  expect([4, 11].map((day) => squatLoad(onFlightDay(INES, day)))).toEqual([210, 215]);
   const squat = onFlightDay(INES, 11).card.items.find(({ exercise }) => exercise === 'back-squat');
   expect(squat?.limits.find(({ binds }) => binds)?.kind).toBe('shoulder rule');
 });

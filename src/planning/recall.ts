@@ -45,7 +45,7 @@ export const isAgainst = (context: PlanContext, restriction: Restriction, card: 
     case 'forbidden':
       return true;
     case 'no straining':
-      return true;
+      return !item.says.some((says) => says.includes('no straining'));
     case 'RPE at most':
       return (
         item.shouldFeel[1] > limit.rpe ||
@@ -58,7 +58,9 @@ export const isAgainst = (context: PlanContext, restriction: Restriction, card: 
         .filter((each) => each.kind === 'restriction')
         .reduce((least, each) => Math.min(least, limitIncrements(each, steps)), Infinity);
       const neverOver = item.rule?.neverOver ?? 0;
-      return neverOver > most || item.sets.some((set) => set.load.increments > most || set.load.kind === 'start at');
+      const saysSo = item.limits.some((each) => each.kind === 'restriction' && each.increments <= most);
+      const isOpen = !saysSo && item.sets.some((set) => set.load.kind === 'start at');
+      return isOpen || neverOver > most || item.sets.some((set) => set.load.increments > most);
     }
   }
 };

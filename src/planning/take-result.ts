@@ -112,7 +112,8 @@ const takePain = (
   lift.ruleEarnedBy = [];
   lift.painIn = sequence;
   lift.held += 1;
-  const isRamping = item?.ramp != null && item.ramp.effortStep + item.ramp.shareStep < 2 * (item.ramp.steps - 1);
+  const ramp = item?.ramp ?? null;
+  const isRamping = ramp !== null && ramp.effortStep + ramp.shareStep < 2 * (ramp.steps - 1);
   if (!isRamping || (pain === 'hold' && lift.held < 2)) return;
   lift.effortStep = Math.max(0, lift.effortStep - 1);
   lift.shareStep = Math.max(0, lift.shareStep - 1);
@@ -129,7 +130,7 @@ export const takeDiscomfort = (
 ): void => {
   const newest = hurts.at(-1);
   if (!newest) return;
-  for (const exercise of [...progress.lifts.keys()]) {
+  for (const exercise of progress.lifts.keys()) {
     const entry = known.house.exercises.get(exercise);
     const item = card?.card.items.find((each) => each.exercise === exercise) ?? null;
     const pain = entry && painOf(hurts, item?.item ?? null, entry, known.house.policies);
