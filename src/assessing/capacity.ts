@@ -5,6 +5,7 @@ import type { FactId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import { filterLocalLevel, levelAt, type FilteredLevel } from '#science/estimation/local-level.ts';
 import { cardReadings } from './card-evidence.ts';
+import { daysWithoutLift } from './days-without.ts';
 import { evidenceOf, type Evidence, type Reading } from './observation.ts';
 import { testReadings } from './test-evidence.ts';
 
@@ -102,7 +103,7 @@ const makeTrace = (known: Known, exercise: Exercise, machine: Machine, trace: Tr
           },
         }
       : {}),
-    widenings: machine.gravity === '1 g' ? gravityChanges(known) : [],
+    widenings: machine.gravity === '1 g' ? gravityChanges(known) : timesWithout(known, exercise),
   });
   return {
     key,
@@ -183,6 +184,10 @@ const byRatio = (base: Estimate, exercise: Exercise, ratio: number): Estimate =>
   logSd: Math.hypot(base.logSd, RATIO_LOG_SD),
   basis: 'by ratio',
 });
+
+/** Added where a lift is known to have been left out for long. */
+const timesWithout = (known: Known, exercise: Exercise): readonly { readonly day: Day; readonly variance: number }[] =>
+  daysWithoutLift(known, exercise.id).map((day) => ({ day, variance: CHANGE_OF_GRAVITY_VARIANCE }));
 
 const gravityChanges = ({ mission }: Known): readonly { readonly day: Day; readonly variance: number }[] =>
   mission

@@ -1,5 +1,6 @@
 import type { Day } from '#units/day.ts';
 import { workIncrements, type Card } from '#domain/card.ts';
+import { calibrationFactor } from '#assessing/bar-equivalent.ts';
 import { bodyMassOn, ofKind } from '#domain/known.ts';
 import type { Proposal, RoadCard } from '#domain/road.ts';
 import type { Raise } from '#domain/raise.ts';
@@ -11,6 +12,9 @@ import { proposalId } from './proposal-id.ts';
 
 /** Later body masses that differ by more than this from the one in use are shown and propose; common practice. */
 const MASS_BAND = 0.02;
+
+/** A calibration that changes what is delivered by less than this is no news. */
+const SMALLEST_CHANGE = 0.001;
 
 /** What the tool suggests today, each with what triggered it. Nothing of it happens without a signature. */
 export const proposalsOf = (
@@ -25,6 +29,7 @@ export const proposalsOf = (
     ...reBaseProposals(context, progress, today),
     ...overTheRule(context, progress),
     ...massProposals(context, today),
+    ...calibrationProposals(context, progress, today),
     ...issueAgain(context, issuedAhead),
   ].map((proposal) => (context.declined.has(proposal.id) ? { ...proposal, state: 'declined' as const } : proposal));
 
@@ -150,6 +155,39 @@ const massProposals = (context: PlanContext, today: Day): readonly Proposal[] =>
         from: today,
         reason: `measured ${text}`,
       },
+    },
+  ];
+};
+
+/** A new calibration changes no load: it says which loads were made before it. */
+const calibrationProposals = (context: PlanContext, progress: Progress, today: Day): readonly Proposal[] => {
+  const { known } = context;
+  const machine = machineAboard(known, 'resistive machine');
+  const newest =
+    machine && known.house.calibrations.filter((fact) => fact.machine === machine.id && fact.day <= today).at(-1);
+  if (!machine || !newest) return [];
+  const lifts = [...progress.lifts.keys()].flatMap((id) => {
+    const exercise = known.house.exercises.get(id);
+    const frozen = exercise && frozenCapacity(context, exercise, machine, today);
+    const before = frozen ? calibrationFactor(known, machine.id, frozen.cause.day) : 1;
+    const change = Number(newest.factor) / before - 1;
+    return exercise && frozen && frozen.cause.day < newest.day && Math.abs(change) > SMALLEST_CHANGE
+      ? [{ name: exercise.name.toLowerCase(), change }]
+      : [];
+  });
+  const [first] = lifts;
+  if (!first) return [];
+  return [
+    {
+      id: proposalId('calibration', known.person, machine.id, [newest.id]),
+      person: known.person,
+      rule: 'calibration',
+      state: 'open',
+      day: newest.day,
+      says: `${machine.name}: since its last calibration it delivers ${Math.abs(first.change * 100).toFixed(1)} % ${first.change > 0 ? 'more' : 'less'} than when the loads of ${lifts.map((lift) => lift.name).join(', ')} were made. The loads stay; look at them.`,
+      because: [newest.id],
+      raises: [],
+      change: null,
     },
   ];
 };
