@@ -101,7 +101,7 @@ test('a session in plain text says what a hand needs', () => {
   for (const part of [
     'CARDS of Birte Okonkwo, Tern 4: FD 4 (2031-05-08).',
     'STOP for chest discomfort',
-    'Breathing: exhale through the hard part.',
+    'Breathe out through the hard part.',
     `Code ${cardCode(document.digest)}. 70 of 90 min. Valid until FD 11.`,
     '1 Back squat, lb. Set: shoulder pads left 4',
     'last FD 20: 265 x 6 6 6 6, RPE 7',
@@ -139,7 +139,7 @@ test('a rule without room for a whole step stays, and unusual terms stand with t
 test('common lines stand once a week', () => {
   const { text } = weekText([card([item()], 3), card([item()], 5), card([item()], 7)]);
   expect(text.match(/STOP for/g)).toHaveLength(1);
-  expect(text.match(/Breathing:/g)).toHaveLength(1);
+  expect(text.match(/Breathe out/g)).toHaveLength(1);
   expect(text.match(/^== /gm)).toHaveLength(3);
   expect(text.match(/Machine down:/g)).toHaveLength(1);
   expect(text.match(/Brace before you move/g)).toHaveLength(1);

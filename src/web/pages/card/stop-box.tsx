@@ -1,20 +1,17 @@
 import type { BreathingRule } from '#domain/fact.ts';
+import { BREATHING, STOP_RULE } from '#domain/stop-rule.ts';
 import styles from './card.module.css';
 
-const BREATHING: Readonly<Record<BreathingRule, string>> = {
-  'exhale through the hard part': 'Breathe out through the hard part.',
-  'brief brace on heavy sets': 'A brief brace on heavy sets only; else breathe out through the hard part.',
-  'no straining at all': 'No straining at all: breathe throughout.',
-};
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 
-/** The heaviest thing on the page (common practice). */
+/** The heaviest thing on the page. */
 export const StopBox = ({ breathing }: { readonly breathing: BreathingRule }) => (
   <section className={styles['stop']} aria-label="When to stop">
     <p>
-      <strong>Stop</strong> for chest discomfort, faintness, numbness or weakness, sudden, spreading or night pain, or
-      pain of 7 or more.{' '}
-      <strong>Tell a crewmate; use the on-board medical procedure; report at the next contact.</strong>
+      <strong>Stop</strong> for {STOP_RULE.signs}. <strong>{sentence(STOP_RULE.thenDo)}</strong>
     </p>
-    <p>Pain 5–6: stop that exercise. Pain 3–4: hold the load. {BREATHING[breathing]}</p>
+    <p>
+      {STOP_RULE.lesserPain} {BREATHING[breathing]}
+    </p>
   </section>
 );
