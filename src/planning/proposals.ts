@@ -171,7 +171,10 @@ const calibrationProposals = (context: PlanContext, progress: Progress, today: D
     const frozen = exercise && frozenCapacity(context, exercise, machine, today);
     const before = frozen ? calibrationFactor(known, machine.id, frozen.cause.day) : 1;
     const change = Number(newest.factor) / before - 1;
-    return exercise && frozen?.reading.kind === 'estimate' && frozen.cause.day < newest.day && Math.abs(change) > SMALLEST_CHANGE
+    return exercise &&
+      frozen?.reading.kind === 'estimate' &&
+      frozen.cause.day < newest.day &&
+      Math.abs(change) > SMALLEST_CHANGE
       ? [{ name: exercise.name.toLowerCase(), change }]
       : [];
   });

@@ -108,3 +108,8 @@ test.each([
 ])('target $target, limits $limits, least $least: $load', ({ target, limits, least, load }) => {
   expect(roundedLoad(target, limits, 1, least)).toBe(load);
 });
+
+test("under the machine's least the least is taken, also where it is all that the limits allow", () => {
+  expect(roundedLoad(3, [20], 5, 20)).toBe(4);
+  expect(roundedLoad(3, [19], 5, 20)).toBeNull();
+});
