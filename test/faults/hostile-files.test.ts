@@ -155,33 +155,36 @@ const damageInside: Damage = (bytes, chance) => {
   return storedArchive(texts.set(path, new TextDecoder().decode(damaged)));
 };
 
+/** A copy that is nobody else's: slices of a Buffer share its memory, and damage would add up. */
 const fixture = (name: string): Uint8Array =>
-  readFileSync(new URL(`../../src/interchange/fixtures/${name}`, import.meta.url));
+  new Uint8Array(readFileSync(new URL(`../../src/interchange/fixtures/${name}`, import.meta.url)));
 
 const workbook = async (): Promise<Uint8Array> =>
-  writeWorkbook([
-    ['Strength tests'],
-    ['Name', 'Sex', 'Date', 'BW (kg)', 'Back squat 5RM (kg)', 'Bench 1RM (lb)', 'SLS per hand 8RM (kg)'],
-    [
-      'Maren Holt',
-      'F',
-      { value: new Date('2027-02-10T00:00:00Z'), type: Date, format: 'dd/mm/yyyy' },
-      61.4,
-      92.5,
-      135,
-      20,
-    ],
-    [
-      'Tove Lind',
-      'F',
-      { value: new Date('2027-02-11T00:00:00Z'), type: Date, format: 'dd/mm/yyyy' },
-      70,
-      100,
-      140,
-      22.5,
-    ],
-    ['Average', null, null, 65.7, 96.25, 137.5, 21.25],
-  ]).toBuffer();
+  new Uint8Array(
+    await writeWorkbook([
+      ['Strength tests'],
+      ['Name', 'Sex', 'Date', 'BW (kg)', 'Back squat 5RM (kg)', 'Bench 1RM (lb)', 'SLS per hand 8RM (kg)'],
+      [
+        'Maren Holt',
+        'F',
+        { value: new Date('2027-02-10T00:00:00Z'), type: Date, format: 'dd/mm/yyyy' },
+        61.4,
+        92.5,
+        135,
+        20,
+      ],
+      [
+        'Tove Lind',
+        'F',
+        { value: new Date('2027-02-11T00:00:00Z'), type: Date, format: 'dd/mm/yyyy' },
+        70,
+        100,
+        140,
+        22.5,
+      ],
+      ['Average', null, null, 65.7, 96.25, 137.5, 21.25],
+    ]).toBuffer(),
+  );
 
 const CONTEXT = contextWith({ people: [person('Maren Holt', { bodyMass: 61 })], ownEstimate: () => 110 });
 
