@@ -148,7 +148,8 @@ const replaceAValue: Damage = (bytes, chance) => {
 /** Damages the text inside a workbook and packs it again with true sizes, so that the damage is met by the reader. */
 const damageInside: Damage = (bytes, chance) => {
   const archive = openArchive(bytes, LIMITS);
-  if (archive.kind === 'refused') return bytes;
+  // Damage before this one may have left an archive with nothing in it.
+  if (archive.kind === 'refused' || archive.entries.size === 0) return bytes;
   const texts = new Map([...archive.entries].map(([path, content]) => [path, new TextDecoder().decode(content)]));
   const path = oneOf(chance, [...texts.keys()]);
   const damaged = oneOf(chance, DAMAGES)(encoder.encode(texts.get(path) ?? ''), chance);
