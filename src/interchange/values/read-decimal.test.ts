@@ -106,3 +106,8 @@ test('a comma reads as the point that it stands for', () => {
     }),
   );
 });
+
+test('half of a load with nine decimals is still a decimal that the log keeps (a damaged file once was not borne)', () => {
+  expect(halved('0.999999999')).toBe('0.499999999');
+  expect(halved('92.5')).toBe('46.25');
+});

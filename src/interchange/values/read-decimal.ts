@@ -82,7 +82,7 @@ const reasonWhyNot = (plain: string): string => {
   return 'A number is expected here.';
 };
 
-/** A decimal text times two or half, exactly: digits are kept, nothing is rounded. */
+/** A decimal text times two or half, exactly: digits are kept, nothing is rounded but a tenth decimal. */
 export const doubled = (text: string): string => timesTenths(text, 20n);
 export const halved = (text: string): string => timesTenths(text, 5n);
 /** Metres as centimetres. */
@@ -92,7 +92,7 @@ const timesTenths = (text: string, tenths: bigint): string => {
   const [whole = '0', decimals = ''] = text.replace('-', '').split('.');
   const product = String(BigInt(whole + decimals) * tenths).padStart(decimals.length + 2, '0');
   const cut = product.length - decimals.length - 1;
-  const rest = product.slice(cut).replace(/0+$/, '');
+  const rest = product.slice(cut, cut + MOST_DECIMALS).replace(/0+$/, '');
   return `${text.startsWith('-') ? '-' : ''}${product.slice(0, cut)}${rest === '' ? '' : `.${rest}`}`;
 };
 
