@@ -4,6 +4,7 @@ import { barLoad, fraction, kilograms } from '#units/quantity.ts';
 import { staticShare } from '#science/body/static-share.ts';
 import { bodyWeightShare } from '#science/body/work-share.ts';
 import { bodyWeightAdded, machineTarget } from '#science/crossing/crossing.ts';
+import { WORKED } from './rehearsal/worked.ts';
 
 const README = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
 
@@ -26,4 +27,12 @@ test.each([
   // Shares are printed to four decimals, loads to one.
   expect(Math.abs(printed(policy).share - share)).toBeLessThanOrEqual(0.00005);
   expect(Math.abs(printed(policy).load - loadOf(share))).toBeLessThanOrEqual(0.05);
+});
+
+test.each(WORKED)('the README shows the worked road on flight day $flightDay', (worked) => {
+  const row = README.split('\n').find((line) => new RegExp(`^\\| ${worked.flightDay} +\\|`).test(line)) ?? '';
+  const [, , steps, load, fraction] = row.split('|');
+  expect(steps?.split(',').map(Number)).toEqual([worked.effort, worked.share]);
+  expect(Number.parseFloat(load ?? '')).toBe(worked.load);
+  expect(Number.parseFloat(fraction ?? '')).toBe(Math.round(worked.trueFraction * 100));
 });

@@ -2,20 +2,12 @@ import { expect, test } from 'vitest';
 import { workIncrements } from '#domain/card.ts';
 import { FLIGHT_SET } from '#planning/flight-set.ts';
 import { LAUNCH, onFlightDay, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
+import { WORKED, WORKED_PERSON } from './rehearsal/worked.ts';
 import { addDays } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
 import { idOf } from '#domain/identity.ts';
 
-const person = { sex: 'female', mass: '71.4', squat: '104.714', deadlift: '120', heaviestBar: '102.5' } as const;
-
-/** The way to the full load of one person's heavy squat, worked by a script before the planner was written. */
-const WORKED = [
-  { flightDay: 4, bar: 65.342, added: 30.716, load: 210, trueFraction: 0.421 },
-  { flightDay: 11, bar: 69.425, added: 35.836, load: 225, trueFraction: 0.486 },
-  { flightDay: 18, bar: 73.509, added: 40.955, load: 250, trueFraction: 0.594 },
-  { flightDay: 25, bar: 77.593, added: 46.074, load: 275, trueFraction: 0.702 },
-  { flightDay: 32, bar: 81.677, added: 51.194, load: 295, trueFraction: 0.789 },
-] as const;
+const person = WORKED_PERSON;
 
 test('the heavy squat climbs to its full load as worked by hand', () => {
   const rehearsal = new Rehearsal(person);

@@ -123,7 +123,7 @@ export const DE_LEVA_1996 = cited(
   "de Leva P. (1996) Adjustments to Zatsiorsky-Seluyanov's segment inertia parameters. Journal of Biomechanics 29(9):1223–1230, table 4.",
   {
     doi: '10.1016/0021-9290(95)00178-6',
-    note: 'Read from two independent public transcriptions of table 4, which agree.',
+    note: 'Read from two independent public copies of table 4, which agree.',
   },
 );
 export const WINTER_1990 = cited(
