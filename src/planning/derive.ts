@@ -2,6 +2,7 @@ import { addDays, type Day } from '#units/day.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { ExerciseId } from '#domain/identity.ts';
 import { ofKind, type Known } from '#domain/known.ts';
+import type { Raise } from '#domain/raise.ts';
 import type { CardRecord, LiftProgress, Road, RoadCard, TrackProgress } from '#domain/road.ts';
 import { stepsNotOver } from '#units/rounding.ts';
 import { cardRecords, stands } from './card-records.ts';
@@ -102,15 +103,17 @@ const roadCard = ({ card, gaps }: PlannedCard, on: Day, today: Day, horizonDays:
 const takeDecisions = (context: PlanContext, progress: Progress, on: Day): void => {
   for (const fact of context.decisions) {
     const { decision } = fact;
-    if (decision.kind === 'raise' && decision.from === on) takeRaise(progress, fact, on);
+    if (decision.kind === 'raise' && decision.from === on) takeRaise(context, progress, fact, on);
     if (decision.kind === 'adjust' && decision.from === on && decision.change.kind === 'back off')
       takeBackOff(context, progress, fact, on);
   }
 };
 
-const takeRaise = (progress: Progress, fact: Fact<'decided'>, on: Day): void => {
+/** A signed raise takes hold only while what earned it still stands: corrected, failed or painful sessions since undo it. */
+const takeRaise = (context: PlanContext, progress: Progress, fact: Fact<'decided'>, on: Day): void => {
   if (fact.decision.kind !== 'raise') return;
-  for (const raise of fact.decision.raises) {
+  const earned = fact.decision.raises.filter((raise) => isStillEarned(context, progress, raise));
+  for (const raise of earned) {
     const lift = liftState(progress, raise.exercise);
     if (fact.sequence < lift.painIn) continue;
     if (raise.effortStep !== null && raise.shareStep !== null && fact.sequence >= lift.stepsSignedAfter) {
@@ -133,6 +136,13 @@ const takeRaise = (progress: Progress, fact: Fact<'decided'>, on: Day): void => 
       }
     }
   }
+};
+
+const isStillEarned = (context: PlanContext, progress: Progress, raise: Raise): boolean => {
+  const lift = liftState(progress, raise.exercise);
+  return raise.cause === 'ramp step'
+    ? lift.earnedBy.length >= context.known.house.policies.sessionsPerStep
+    : lift.ruleEarnedBy.length > 0;
 };
 
 /** A fraction off the machine load, down to the rounding step, at once. */
