@@ -5,7 +5,7 @@ export default defineConfig({
   test: {
     include: [
       'src/{units,science,domain,assessing,planning,following}/**/*.test.ts',
-      'test/{worked-flight,results-move-loads,limits-and-holds,planning-laws}.test.ts',
+      'test/{worked-flight,results-move-loads,limits-and-holds,signatures-and-bounds,planning-laws}.test.ts',
     ],
     setupFiles: ['test/property-runs.setup.ts'],
   },

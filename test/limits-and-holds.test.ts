@@ -30,7 +30,7 @@ test('a card issued under a restriction is not against it', () => {
     }),
   );
   rehearsal.issue(LAUNCH, [onFlightDay(4), onFlightDay(6)]);
-  expect(told.flatMap((fact) => recallsUnder(rehearsal.known(), fact.id))).toEqual([]);
+  expect(told.flatMap((fact) => recallsUnder(rehearsal.known(), fact.id, LAUNCH))).toEqual([]);
 });
 
 test('two sides of a lift climb together', () => {

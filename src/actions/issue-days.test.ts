@@ -122,6 +122,30 @@ test('taking back the lifting of a restriction lets it bind again, issued cards 
   expect(answer.kind === 'done' && answer.facts[1]).toMatchObject({ decision: { kind: 'recall', card: document.id } });
 });
 
+test('taking back a called-off session brings its card under the restriction that came meanwhile', async () => {
+  const house = await startedHouse();
+  const { workplace, signer } = house;
+  const document = await issued(house);
+  const { day } = document.card;
+  await enter(workplace, signer, [
+    { kind: 'called off', person: PERSON, day, card: document.id, cause: 'operations', text: 'docking' },
+  ]);
+  const calledOff = workplace.store.facts().at(-1)?.id;
+  const limit = {
+    scope: { kind: 'all' as const },
+    limit: { kind: 'forbidden' as const },
+    toldBy: 'the flight physician',
+    toldOn: addDays(LAUNCH, -2),
+    confirmed: true,
+    from: addDays(LAUNCH, -2),
+    reviewOn: null,
+  };
+  await enter(workplace, signer, [{ kind: 'restricted', person: PERSON, restriction: limit, medicalReason: null }]);
+  if (calledOff === undefined) throw new Error('Nothing was recorded.');
+  const answer = await retractFact(workplace, { signer, fact: calledOff, reason: 'the docking moved' });
+  expect(answer.kind === 'done' && answer.facts[1]).toMatchObject({ decision: { kind: 'recall', card: document.id } });
+});
+
 test('good results raise nothing that stands signed: the issued card keeps its loads and the raise waits', async () => {
   const house = await startedHouse();
   const days = [addDays(LAUNCH, 3), addDays(LAUNCH, 5), addDays(LAUNCH, 7), addDays(LAUNCH, 10)];

@@ -20,7 +20,9 @@ export const recallsAfter = (
   const after = snapshotOf(logWith(log, drafts, moment.now), moment.today);
   const recalls = after.people.flatMap((person) => {
     const known = after.known(person);
-    return known ? bindingRestrictions(known).flatMap((restriction) => recallsUnder(known, restriction)) : [];
+    return known
+      ? bindingRestrictions(known).flatMap((restriction) => recallsUnder(known, restriction, moment.today))
+      : [];
   });
   const once = new Map(recalls.flatMap((recall) => (recall.kind === 'recall' ? [[recall.card, recall] as const] : [])));
   return [...once.values()].map((recall) => draft(decided(recall, endOfLog(log))));

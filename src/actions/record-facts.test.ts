@@ -82,3 +82,12 @@ test('a test that is taken back stays in the log and counts no more', async () =
       ?.facts.some(({ id }) => id === fact),
   ).toBe(false);
 });
+
+test('a machine that would count its loads otherwise is refused: it is another machine', async () => {
+  const house = await startedHouse();
+  const machine = house.snapshot().house.machines.get(idOf('resistive-machine'));
+  const again = (change: object) =>
+    record(house, { kind: 'catalogued', entry: { kind: 'machine', machine: { ...machine, ...change } } });
+  expect(fieldsOf(await again({ increment: '2' }))).toEqual(['entries.0.entry.machine.increment']);
+  expect((await again({ name: 'Resistive machine, aft' })).kind).toBe('done');
+});

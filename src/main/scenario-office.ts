@@ -21,7 +21,7 @@ export const scenarioOffice = (program: string): Office => ({
     const restricted = log.findLast((fact) => fact.id === because);
     if (!restricted || !isKind('restricted')(restricted)) return [];
     const known = knownAt(log, restricted.person, endOfLog(log));
-    return known ? recallsUnder(known, because).map((decision) => decided(log, desk, decision)) : [];
+    return known ? recallsUnder(known, because, desk.today).map((decision) => decided(log, desk, decision)) : [];
   },
 });
 

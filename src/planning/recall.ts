@@ -1,7 +1,8 @@
-import { isoOfDay } from '#units/day.ts';
+import { isoOfDay, type Day } from '#units/day.ts';
 import type { Card, CardItem } from '#domain/card.ts';
 import type { Decision } from '#domain/decision.ts';
 import type { FactId } from '#domain/identity.ts';
+import type { IssuedCard } from '#domain/issued-card.ts';
 import type { Known } from '#domain/known.ts';
 import { ofKind } from '#domain/known.ts';
 import { isWithinScope, type Restriction } from '#domain/restriction.ts';
@@ -10,15 +11,19 @@ import { limitIncrements, limitsOn } from './limits.ts';
 import { machineSteps, planContext, type PlanContext } from './plan-context.ts';
 
 /**
- * Recalls that a restriction asks for, of cards already issued: each that has any set against its limit, from its day
- * on, without a result and not called off. `known` must hold the restriction already.
+ * Recalls that a restriction asks for, of cards already issued: each that has any set against its limit, without a
+ * result and not called off, whose day lies on or after its first day; or whose day has passed unheard while it may
+ * still be trained from. `known` must hold the restriction already.
  */
-export const recallsUnder = (known: Known, because: FactId): readonly Decision[] => {
+export const recallsUnder = (known: Known, because: FactId, today: Day): readonly Decision[] => {
   const fact = ofKind(known, 'restricted').find((each) => each.id === because);
   if (!fact) return [];
   const context = planContext(known);
-  return cardRecords(known, fact.restriction.from)
-    .filter((record) => stands(record) && record.document.card.day >= fact.restriction.from)
+  const { from } = fact.restriction;
+  const mayBeTrained = ({ card, validUntil }: IssuedCard): boolean =>
+    card.day >= from || (card.day < today && validUntil >= today && validUntil >= from);
+  return cardRecords(known, today)
+    .filter((record) => stands(record) && mayBeTrained(record.document))
     .filter((record) => record.outcome === 'none' || record.outcome === 'not heard')
     .flatMap(({ document }): readonly Decision[] => {
       const against = document.card.items.filter((item) => isAgainst(context, fact.restriction, document.card, item));
@@ -53,8 +58,9 @@ export const isAgainst = (context: PlanContext, restriction: Restriction, card: 
       );
     case 'load at most':
     case 'fraction at most': {
-      const steps = machineSteps(context.known, machine, exercise, card.day);
-      const most = limitsOn(context, exercise, machine, steps, card.day)
+      const on = Math.max(card.day, restriction.from) as Day;
+      const steps = machineSteps(context.known, machine, exercise, on);
+      const most = limitsOn(context, exercise, machine, steps, on)
         .filter((each) => each.kind === 'restriction')
         .reduce((least, each) => Math.min(least, limitIncrements(each, steps)), Infinity);
       const neverOver = item.rule?.neverOver ?? 0;

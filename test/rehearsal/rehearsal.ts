@@ -221,7 +221,7 @@ export class Rehearsal {
   /** A restriction with the recalls it asks for, as one transaction writes them. */
   restrict(body: Extract<FactBody, { readonly kind: 'restricted' }>): readonly FactBody[] {
     const fact = this.add(body);
-    const recalls = recallsUnder(this.known(), fact.id);
+    const recalls = recallsUnder(this.known(), fact.id, body.restriction.toldOn);
     return recalls.map((decision) => {
       const recall: FactBody = { kind: 'decided', answers: null, basis: this.end, decision };
       this.add(recall);

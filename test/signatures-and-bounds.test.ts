@@ -98,3 +98,24 @@ test('more than a physician allowed is never the next load', () => {
   const item = heavySquat(rehearsal, TOP + 7);
   expect((workIncrements(item) ?? NaN) <= 200 || item.raise !== null).toBe(true);
 });
+
+test('a card that nobody was heard on, and that may still be trained from, is recalled too', () => {
+  const rehearsal = new Rehearsal(person);
+  const told = onFlightDay(7);
+  rehearsal.issue(onFlightDay(4), [onFlightDay(4), onFlightDay(6)]);
+  const recalls = rehearsal.restrict({
+    kind: 'restricted',
+    person: PERSON,
+    medicalReason: null,
+    restriction: {
+      scope: { kind: 'all' },
+      limit: { kind: 'load at most', load: entered('100', 'lb') },
+      toldBy: 'the physician',
+      toldOn: told,
+      confirmed: true,
+      from: told,
+      reviewOn: null,
+    },
+  });
+  expect(recalls).toHaveLength(2);
+});
