@@ -84,5 +84,6 @@ test('what was told of another item is not felt in this one', () => {
 
 test('of no card at all, the site alone decides', () => {
   expect(painOf([hurt(4)], null, backSquat, DEFAULT_POLICIES).band).toBe('hold');
+  expect(painOf([hurt(8, { site: 'wrist' })], null, backSquat, DEFAULT_POLICIES).band).toBe('go on');
   expect(painOf([hurt(4, { item: 'squat' })], null, backSquat, DEFAULT_POLICIES).band).toBe('go on');
 });
