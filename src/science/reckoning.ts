@@ -1,4 +1,5 @@
-import { outsideValidRange, type AnyFormula, type Formula } from './formula.ts';
+import { outsideValidRange } from './evaluate.ts';
+import type { AnyFormula, Formula } from './formula.ts';
 
 /**
  * A reckoning is a named column of cells; each cell is a formula over givens or earlier cells. Filling it writes

@@ -1,200 +1,7 @@
-import type { Source, SourceStatus } from './formula.ts';
+import { cited } from './cited.ts';
+import type { Source } from './formula.ts';
 
-/**
- * Every paper cited here, once, with how far it was checked: *seen* means that the abstract, table or full text was
- * read in a public copy; *from memory* means that it is still to be opened. Titles are from memory throughout, or in
- * our own words where a note says so; place, volume and pages are what was checked.
- */
-
-const cited = (status: SourceStatus, text: string, more: Pick<Source, 'doi' | 'note'> = {}): Source => ({
-  text,
-  status,
-  ...more,
-});
-
-const EQUATION_SEEN = { note: 'The equation was seen in several independent pages; the original was not opened.' };
-
-// Repetition maximum
-
-export const EPLEY_1985 = cited(
-  'from memory',
-  'Epley B. (1985) Poundage chart. In: Boyd Epley workout. Lincoln, Nebraska.',
-  EQUATION_SEEN,
-);
-export const BRZYCKI_1993 = cited(
-  'from memory',
-  'Brzycki M. (1993) Strength testing: predicting a one-rep max from reps-to-fatigue. Journal of Physical Education, Recreation and Dance 64(1):88–90.',
-  EQUATION_SEEN,
-);
-export const LOMBARDI_1989 = cited(
-  'from memory',
-  'Lombardi V.P. (1989) Beginning weight training. W.C. Brown.',
-  EQUATION_SEEN,
-);
-export const MAYHEW_1992 = cited(
-  'from memory',
-  'Mayhew J.L. et al. (1992) Relative muscular endurance performance as a predictor of bench press strength. Journal of Applied Sport Science Research 6(4):200–206.',
-  EQUATION_SEEN,
-);
-export const OCONNER_1989 = cited(
-  'from memory',
-  "O'Conner B., Simmons J., O'Shea P. (1989) Weight training today. West Publishing.",
-  EQUATION_SEEN,
-);
-export const WATHAN_1994 = cited(
-  'from memory',
-  'Wathan D. (1994) Load assignment. In: Baechle T.R. (ed.) Essentials of strength training and conditioning. Human Kinetics.',
-  { note: 'Also spelt Wathen. The equation was seen in several independent pages; the original was not opened.' },
-);
-export const LANDER_1985 = cited(
-  'from memory',
-  'Lander J. (1985) Maximum based on reps. NSCA Journal 6(6):60–61.',
-  EQUATION_SEEN,
-);
-export const REYNOLDS_2006 = cited(
-  'seen',
-  'Reynolds J.M., Gordon T.J., Robergs R.A. (2006) Prediction of one repetition maximum strength from multiple repetition maximum testing and anthropometry. Journal of Strength and Conditioning Research 20(3):584–592.',
-);
-export const LESUER_1997 = cited(
-  'from memory',
-  'LeSuer D.A. et al. (1997) The accuracy of prediction equations for estimating 1-RM performance in the bench press, squat, and deadlift. Journal of Strength and Conditioning Research 11(4):211–213.',
-);
-export const KRAVITZ_2003 = cited(
-  'seen',
-  'Kravitz L. et al. (2003) Prediction of 1 repetition maximum in high-school power lifters. Journal of Strength and Conditioning Research 17(1):167–172.',
-);
-export const HUTCHINS_GEARHART_2010 = cited(
-  'seen',
-  'Hutchins M.D., Gearhart R.F. (2010) Accuracy of 1-RM prediction equations for the bench press and biceps curl. Journal of Exercise Physiology online 13(3):32–39.',
-);
-export const WHISENANT_2003 = cited(
-  'seen',
-  'Whisenant M.J. et al. (2003) Validation of submaximal prediction equations for the 1 repetition maximum bench press test on a group of collegiate football players. Journal of Strength and Conditioning Research 17(2):221–227.',
-);
-export const MAYHEW_2008 = cited(
-  'seen',
-  'Mayhew J.L. et al. (2008) Accuracy of prediction equations for determining one repetition maximum bench press in women before and after resistance training. Journal of Strength and Conditioning Research 22(5):1570–1577.',
-);
-export const GRGIC_2020 = cited(
-  'seen',
-  'Grgic J. et al. (2020) Test–retest reliability of the one-repetition maximum (1RM) strength assessment: a systematic review. Sports Medicine – Open 6:31.',
-  { doi: '10.1186/s40798-020-00260-z' },
-);
-export const MITTER_2022 = cited(
-  'seen',
-  'Mitter B. et al. (2022) Reliability of repetitions to failure in the bench press. PLoS ONE 17(5):e0268074.',
-  { note: 'The title is in our own words.' },
-);
-export const PETERSEN_2015 = cited(
-  'seen',
-  'Petersen N. et al. (2015) Reliability of a battery of fitness tests for crews. Extreme Physiology & Medicine 4:12.',
-  { doi: '10.1186/s13728-015-0032-y', note: 'The title is in our own words.' },
-);
-export const ZOURDOS_2016 = cited(
-  'seen',
-  'Zourdos M.C. et al. (2016) Novel resistance training-specific rating of perceived exertion scale measuring repetitions in reserve. Journal of Strength and Conditioning Research 30(1):267–275.',
-  { note: 'Whole steps from 7 to 10 were seen; half steps and the part below 7 are from memory.' },
-);
-export const HALPERIN_2022 = cited(
-  'seen',
-  'Halperin I. et al. (2022) Accuracy in predicting repetitions to task failure in resistance exercise: a scoping review and exploratory meta-analysis. Sports Medicine 52(2):377–390.',
-  { doi: '10.1007/s40279-021-01559-x' },
-);
-export const HELMS_2017 = cited(
-  'seen',
-  'Helms E.R. et al. (2017) RPE and velocity relationships for the back squat, bench press, and deadlift in powerlifters. Journal of Strength and Conditioning Research 31(2):292–297.',
-  { doi: '10.1519/JSC.0000000000001517' },
-);
-export const HAFF_TRIPLETT_2016 = cited(
-  'from memory',
-  'Haff G.G., Triplett N.T. (eds) (2016) Essentials of strength training and conditioning, 4th edition. Human Kinetics.',
-  { note: 'Anchor points of its table of repetitions seen in two secondary pages.' },
-);
-export const NUZZO_2024 = cited(
-  'seen',
-  'Nuzzo J.L. et al. (2024) Maximal number of repetitions at percentages of the one repetition maximum: a meta-regression and moderator analysis. Sports Medicine 54:303–321.',
-  { doi: '10.1007/s40279-023-01937-7', note: 'Abstract and text seen; its numeric table was not visible.' },
-);
-
-// Body segments and body weight in weightlessness
-
-export const DE_LEVA_1996 = cited(
-  'seen',
-  "de Leva P. (1996) Adjustments to Zatsiorsky-Seluyanov's segment inertia parameters. Journal of Biomechanics 29(9):1223–1230, table 4.",
-  {
-    doi: '10.1016/0021-9290(95)00178-6',
-    note: 'Read from two independent public copies of table 4, which agree.',
-  },
-);
-export const WINTER_1990 = cited(
-  'seen',
-  'Winter D.A. (1990) Biomechanics and motor control of human movement, 2nd edition. Wiley.',
-  { note: 'Masses and centres of mass were seen; lengths after Drillis and Contini are from memory.' },
-);
-export const LEE_2004 = cited(
-  'seen',
-  'Lee S.M.C. et al. (2004) Foot-ground reaction force during resistive exercise in parabolic flight. Aviation, Space, and Environmental Medicine 75(5):405–412.',
-);
-export const FREGLY_2015 = cited(
-  'seen',
-  'Fregly B.J. et al. (2015) Computational prediction of muscle moments during resistive exercise in weightlessness. Journal of Biomechanical Engineering.',
-  { note: 'Abstract only; the title is in our own words.' },
-);
-export const SJOBERG_2020 = cited(
-  'seen',
-  'Sjöberg M. et al. (2020) Hip and low-back loading in flywheel squats under simulated weightlessness. Sports Biomechanics.',
-  { note: 'Abstract only; the title is in our own words.' },
-);
-export const PETERSEN_2016 = cited(
-  'seen',
-  'Petersen N. et al. (2016) In-flight exercise countermeasures for long missions. Extreme Physiology & Medicine 5:9.',
-  { doi: '10.1186/s13728-016-0050-4', note: 'The title is in our own words.' },
-);
-export const KERSTMAN_2012 = cited(
-  'from memory',
-  'Kerstman E.L. et al. (2012) Space adaptation back pain: a retrospective study. Aviation, Space, and Environmental Medicine 83:2–7.',
-);
-export const SCHEURING_2009 = cited(
-  'from memory',
-  'Scheuring R.A. et al. (2009) Musculoskeletal injuries and minor trauma in space: incidence and injury mechanisms. Aviation, Space, and Environmental Medicine 80:117–124.',
-);
-export const KRAEMER_2002 = cited(
-  'seen',
-  'Kraemer W.J. et al. (2002) Progression models in resistance training for healthy adults. Medicine & Science in Sports & Exercise 34(2):364–380.',
-);
-export const RATAMESS_2009 = cited(
-  'seen',
-  'Ratamess N.A. et al. (2009) Progression models in resistance training for healthy adults. Medicine & Science in Sports & Exercise 41(3):687–708.',
-);
-export const SMITH_2012 = cited(
-  'seen',
-  'Smith S.M. et al. (2012) Benefits for bone from resistance exercise and nutrition in long-duration spaceflight. Journal of Bone and Mineral Research.',
-  { doi: '10.1002/jbmr.1647' },
-);
-
-// Estimation
-
-export const KALMAN_1960 = cited(
-  'seen',
-  'Kalman R.E. (1960) A new approach to linear filtering and prediction problems. Journal of Basic Engineering 82:35–45.',
-  { note: 'The citation was seen; the equations are from memory and were checked numerically.' },
-);
-export const RAUCH_TUNG_STRIEBEL_1965 = cited(
-  'seen',
-  'Rauch H.E., Tung F., Striebel C.T. (1965) Maximum likelihood estimates of linear dynamic systems. AIAA Journal 3(8):1445–1450.',
-  { note: 'The citation was seen; the equations are from memory and were checked numerically.' },
-);
-export const DURBIN_KOOPMAN_2012 = cited(
-  'seen',
-  'Durbin J., Koopman S.J. (2012) Time series analysis by state space methods, 2nd edition. Oxford University Press.',
-  { note: 'The citation was seen; the equations are from memory and were checked numerically.' },
-);
-export const BLACKMAN_VIGNA_2021 = cited(
-  'from memory',
-  'Blackman D., Vigna S. (2021) Scrambled linear pseudorandom number generators. ACM Transactions on Mathematical Software 47(4):36.',
-);
-
-// No paper
+/** Sources of more than one folder; what a single folder cites stands in its own sources.ts. Each paper stands once. */
 
 export const COMMON_PRACTICE: Source = { text: 'Common practice, no source.', status: 'common practice' };
 export const OUR_OWN_DESIGN: Source = {
@@ -202,44 +9,56 @@ export const OUR_OWN_DESIGN: Source = {
   status: 'our own design',
 };
 
-/** All of them, in the order of the textbook. */
-export const ALL_SOURCES: readonly Source[] = [
-  EPLEY_1985,
-  BRZYCKI_1993,
-  LOMBARDI_1989,
-  MAYHEW_1992,
-  OCONNER_1989,
-  WATHAN_1994,
-  LANDER_1985,
-  REYNOLDS_2006,
-  LESUER_1997,
-  KRAVITZ_2003,
-  HUTCHINS_GEARHART_2010,
-  WHISENANT_2003,
-  MAYHEW_2008,
-  GRGIC_2020,
-  MITTER_2022,
-  PETERSEN_2015,
-  ZOURDOS_2016,
-  HALPERIN_2022,
-  HELMS_2017,
-  HAFF_TRIPLETT_2016,
-  NUZZO_2024,
-  DE_LEVA_1996,
-  WINTER_1990,
-  LEE_2004,
-  FREGLY_2015,
-  SJOBERG_2020,
-  PETERSEN_2016,
-  KERSTMAN_2012,
-  SCHEURING_2009,
-  KRAEMER_2002,
-  RATAMESS_2009,
-  SMITH_2012,
-  KALMAN_1960,
-  RAUCH_TUNG_STRIEBEL_1965,
-  DURBIN_KOOPMAN_2012,
-  BLACKMAN_VIGNA_2021,
-  COMMON_PRACTICE,
-  OUR_OWN_DESIGN,
-];
+// Papers that several chapters rest on
+
+export const PETERSEN_2016 = cited(
+  'seen',
+  'Petersen N. et al. (2016) In-flight exercise countermeasures for long missions. Extreme Physiology & Medicine 5:9.',
+  { doi: '10.1186/s13728-016-0050-4', note: 'The title is in our own words.' },
+);
+export const SMITH_2012 = cited(
+  'seen',
+  'Smith S.M. et al. (2012) Benefits for bone from resistance exercise and nutrition in long-duration spaceflight. Journal of Bone and Mineral Research.',
+  { doi: '10.1002/jbmr.1647' },
+);
+export const ENGLISH_2020 = cited(
+  'seen',
+  'English K.L. et al. (2020) High intensity training during long missions. npj Microgravity 6:21.',
+  { doi: '10.1038/s41526-020-00111-x', note: 'The title is in our own words; 26 people, both groups pooled.' },
+);
+export const SCOTT_2023 = cited(
+  'seen',
+  'Scott J.M. et al. (2023) Effects of exercise countermeasures on multisystem function in long duration spaceflight. npj Microgravity 9:11.',
+  { doi: '10.1038/s41526-023-00256-5', note: 'The title is in our own words; 46 people.' },
+);
+export const MOORE_2014 = cited(
+  'seen',
+  'Moore A.D. et al. (2014) Peak exercise oxygen uptake during and following long-duration spaceflight. Journal of Applied Physiology 117:231–238.',
+  { doi: '10.1152/japplphysiol.01251.2013', note: 'The abstract was seen; volume and doi are from memory; 14 people.' },
+);
+export const SIBONGA_2007 = cited(
+  'from memory',
+  'Sibonga J.D. et al. (2007) Recovery of spaceflight-induced bone loss. Bone 41:973–978.',
+  { note: 'Number of people (45) and exponential fit seen; values of the sites from memory.' },
+);
+export const SKIBA_2015 = cited(
+  'from memory',
+  'Skiba P.F. et al. (2015) Intramuscular determinants of the ability to recover work capacity above critical power. European Journal of Applied Physiology 115:703–713.',
+);
+export const BLACKMAN_VIGNA_2021 = cited(
+  'from memory',
+  'Blackman D., Vigna S. (2021) Scrambled linear pseudorandom number generators. ACM Transactions on Mathematical Software 47(4):36.',
+);
+
+// Reference libraries: nobody here wrote them. Scripts, versions and seeds stand in test/fixtures/science.
+
+const library = (name: string): Source => ({
+  text: `${name}, run by a script of test/fixtures/science; versions and seeds stand beside its values.`,
+  status: 'seen',
+});
+export const SCIPY = library('SciPy');
+export const NUMPY = library('NumPy');
+export const STATSMODELS = library('statsmodels');
+export const R_PROJECT = library('R');
+/** The printed equation, computed a second time by a program that shares no line with this one. */
+export const RECOMPUTED = library('The printed equation recomputed in Python by a separate program');

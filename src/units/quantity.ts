@@ -23,6 +23,22 @@ export type Degrees = Quantity<'degrees'>;
 export type Metres = Quantity<'m'>;
 export type Seconds = Quantity<'s'>;
 export type Minutes = Quantity<'min'>;
+/** Oxygen taken up by each kilogram of a body, gross [mL/(kg min)]. */
+export type OxygenUptake = Quantity<'mL/(kg min)'>;
+/** Oxygen taken up by a whole body [L/min]. */
+export type OxygenFlow = Quantity<'L/min'>;
+/** Heart beats [1/min]. */
+export type HeartRate = Quantity<'1/min'>;
+/** Mechanical or metabolic power [W]. */
+export type Watts = Quantity<'W'>;
+export type Newtons = Quantity<'N'>;
+/** Work above a critical power [J]. */
+export type Joules = Quantity<'J'>;
+/** Speed of a belt or of walking and running [m/min]. */
+export type MetresPerMinute = Quantity<'m/min'>;
+export type MetresPerSecond = Quantity<'m/s'>;
+/** Bone mineral over area [g/cm²]. */
+export type BoneDensity = Quantity<'g/cm²'>;
 /** A number of days between two days. */
 export type DaySpan = Quantity<'d'>;
 
@@ -43,3 +59,15 @@ export const degrees = (value: number): Degrees => requireFinite('angle [°]', v
 export const seconds = (value: number): Seconds => requireFinite('time [s]', value) as Seconds;
 export const minutes = (value: number): Minutes => requireFinite('time [min]', value) as Minutes;
 export const daySpan = (value: number): DaySpan => requireFinite('days', value) as DaySpan;
+export const oxygenUptake = (value: number): OxygenUptake =>
+  requireFinite('oxygen uptake [mL/(kg min)]', value) as OxygenUptake;
+export const oxygenFlow = (value: number): OxygenFlow => requireFinite('oxygen flow [L/min]', value) as OxygenFlow;
+export const heartRate = (value: number): HeartRate => requireFinite('heart rate [1/min]', value) as HeartRate;
+export const watts = (value: number): Watts => requireFinite('power [W]', value) as Watts;
+export const newtons = (value: number): Newtons => requireFinite('force [N]', value) as Newtons;
+export const joules = (value: number): Joules => requireFinite('work [J]', value) as Joules;
+export const metresPerMinute = (value: number): MetresPerMinute =>
+  requireFinite('speed [m/min]', value) as MetresPerMinute;
+export const metresPerSecond = (value: number): MetresPerSecond =>
+  requireFinite('speed [m/s]', value) as MetresPerSecond;
+export const boneDensity = (value: number): BoneDensity => requireFinite('bone density [g/cm²]', value) as BoneDensity;

@@ -1,7 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Browser, Page } from 'playwright-core';
-import { ALL_CHECKS } from '#science/checks.ts';
-import { ALL_FORMULAS } from '#science/formulas.ts';
+import { ALL_CHECKS, ALL_FORMULAS } from '#science/textbook.ts';
 import { startBrowser } from './find-browser.ts';
 import { barriers, openPage, startHouse, type House, type WatchedPage } from './harness.ts';
 

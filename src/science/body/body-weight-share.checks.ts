@@ -1,4 +1,4 @@
-import type { Check } from '../formula.ts';
+import type { Check } from '../check.ts';
 import { BODY, WINTER_BODY, type BodyModel } from './body-model.ts';
 import { BOTTOM_POSTURES, type LegLift } from './postures.ts';
 import { SEXES, type Sex } from './segments.ts';
@@ -12,7 +12,8 @@ import {
   type Level,
 } from './static-share.ts';
 import { bendingGivens, bodyWeightShare, workShareInPosture, workShareOf, type ShareModel } from './work-share.ts';
-import { OUR_OWN_DESIGN, WINTER_1990 } from '../sources.ts';
+import { OUR_OWN_DESIGN } from '../sources.ts';
+import { WINTER_1990 } from './sources.ts';
 import { degrees } from '#units/quantity.ts';
 
 const FOUR_DECIMALS = 'printed to four decimals';

@@ -1,4 +1,4 @@
-import type { Check } from '../formula.ts';
+import type { Check } from '../check.ts';
 import { BODY } from './body-model.ts';
 import {
   balancedTrunkLean,

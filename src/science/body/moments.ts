@@ -3,7 +3,8 @@ import { length, ratio } from '../inputs.ts';
 import { bisect, type RootResult } from '../numeric/root.ts';
 import type { BodyModel } from './body-model.ts';
 import { ANKLE_ALONG_FOOT, figure, type Figure, type Posture } from './planar-model.ts';
-import { FREGLY_2015, OUR_OWN_DESIGN, SJOBERG_2020 } from '../sources.ts';
+import { OUR_OWN_DESIGN } from '../sources.ts';
+import { FREGLY_2015, SJOBERG_2020 } from './sources.ts';
 import { degrees, fraction, type Fraction, type StatureFraction } from '#units/quantity.ts';
 
 /**
@@ -101,7 +102,7 @@ export const shareMatchingMoment = formula(
     equation: 'M / d − bar',
     inputs: [
       ratio('moment in 1 g, over body weight and stature', 'M', [0, 5]),
-      length('lever arm of the pull weightless', 'd'),
+      length('lever arm of the pull weightless', 'd', [0.01, 1]),
       ratio('bar in body weights', 'bar', [0, 5]),
     ],
     output: { name: 'share of body weight', symbol: 's', unit: '1' },

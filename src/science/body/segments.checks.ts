@@ -1,6 +1,6 @@
-import type { Check } from '../formula.ts';
+import type { Check } from '../check.ts';
 import { DE_LEVA, SEXES, WINTER, type DeLevaSegment, type Segment, type Sex } from './segments.ts';
-import { DE_LEVA_1996, WINTER_1990 } from '../sources.ts';
+import { DE_LEVA_1996, WINTER_1990 } from './sources.ts';
 
 const massOf = (sex: Sex, names: readonly DeLevaSegment[]): number =>
   names.reduce((sum, name) => sum + DE_LEVA[sex].segments[name].mass, 0);

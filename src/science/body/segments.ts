@@ -1,4 +1,4 @@
-import { DE_LEVA_1996, WINTER_1990 } from '../sources.ts';
+import { DE_LEVA_1996, WINTER_1990 } from './sources.ts';
 import type { Source } from '../formula.ts';
 import { fraction, type Fraction, type StatureFraction } from '#units/quantity.ts';
 

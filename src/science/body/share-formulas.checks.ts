@@ -1,4 +1,5 @@
-import type { AnyFormula, Check, Source } from '../formula.ts';
+import type { Check } from '../check.ts';
+import type { AnyFormula, Source } from '../formula.ts';
 import { shareMatchingMoment } from './moments.ts';
 import {
   dropAlong,
@@ -13,7 +14,8 @@ import {
   shareOfPressOrRow,
   shareOfStraightArmRaise,
 } from './share-formulas.ts';
-import { DE_LEVA_1996, OUR_OWN_DESIGN } from '../sources.ts';
+import { OUR_OWN_DESIGN } from '../sources.ts';
+import { DE_LEVA_1996 } from './sources.ts';
 
 /** One cell at a time, for a man of the printed sample. Lengths and travels are millimetres over his 1741. */
 

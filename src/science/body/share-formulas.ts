@@ -1,7 +1,8 @@
 import { angle, count, length, ratio } from '../inputs.ts';
 import { formula, type FormulaInput, type FormulaRecord, type Source } from '../formula.ts';
 import { cosine, sine } from './planar-model.ts';
-import { DE_LEVA_1996, OUR_OWN_DESIGN } from '../sources.ts';
+import { OUR_OWN_DESIGN } from '../sources.ts';
+import { DE_LEVA_1996 } from './sources.ts';
 import { fraction, type Degrees, type Fraction, type Repetitions, type StatureFraction } from '#units/quantity.ts';
 
 /**
@@ -36,6 +37,8 @@ const travel = { name: 'vertical travel', symbol: 'Δ', unit: 'stature' } as con
 const share = { name: 'share of body weight', symbol: 's', unit: '1' } as const;
 const lean = (name: string, symbol: string): FormulaInput => angle(name, symbol, [0, 180], [0, 110]);
 const long = (name: string, symbol: string): FormulaInput => length(name, symbol);
+/** A length that is divided by: a hundredth of stature is less than any bar or grip travels. */
+const divisor = (name: string, symbol: string) => length(name, symbol, [0.01, 1]);
 const mass = (name: string, symbol: string): FormulaInput => ratio(name, symbol);
 
 // A sum or multiple of fractions of stature is a fraction of stature.
@@ -89,7 +92,7 @@ export const partOfShare = formula(
       count('how many of them move', 'k', [0, 2]),
       mass('mass of one', 'm'),
       long('drop of its centre of mass', 'Δ'),
-      long('drop of the bar', 'Δ_bar'),
+      divisor('drop of the bar', 'Δ_bar'),
     ],
     share,
   ),
@@ -156,7 +159,7 @@ export const shareOfHeelRaise = formula(
       count('feet that stand', 'k', [1, 2]),
       mass('mass of one foot', 'm_foot'),
       long('rise of the foot', 'Δ_foot'),
-      long('rise of the ankle', 'Δ_ankle'),
+      divisor('rise of the ankle', 'Δ_ankle'),
     ],
     share,
   ),
@@ -197,7 +200,7 @@ export const shareOfCurl = formula(
       ratio('its centre of mass from the elbow', 'c_fore'),
       long('length of the forearm', 'L_fore'),
       mass('mass of a hand', 'm_hand'),
-      long('elbow to grip', 'D'),
+      divisor('elbow to grip', 'D'),
     ],
     share,
     POSTURAL,
@@ -220,7 +223,7 @@ export const shareOfStraightArmRaise = formula(
       ratio('its centre of mass from the elbow', 'c_fore'),
       long('length of the forearm', 'L_fore'),
       mass('mass of a hand', 'm_hand'),
-      long('elbow to grip', 'D'),
+      divisor('elbow to grip', 'D'),
     ],
     share,
     POSTURAL,

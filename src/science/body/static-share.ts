@@ -1,7 +1,8 @@
 import { formula, type FormulaRecord } from '../formula.ts';
 import { ratio } from '../inputs.ts';
 import { BODY, type BodyModel } from './body-model.ts';
-import { DE_LEVA_1996, OUR_OWN_DESIGN } from '../sources.ts';
+import { OUR_OWN_DESIGN } from '../sources.ts';
+import { DE_LEVA_1996 } from './sources.ts';
 import type { Sex } from './segments.ts';
 import { fraction, type Fraction } from '#units/quantity.ts';
 

@@ -49,6 +49,12 @@ export const axialExcess = formula(
     title: 'How much more a level carries weightless than in 1 g',
     equation: 'L / (bar + s · W) − 1',
     inputs: [pull, bar, share, bodyMass()],
+    conditions: [
+      {
+        says: 'Bar and body mass above the level must together weigh at least 0.1 kg.',
+        holds: (_, onBar = 0, above = 0, mass = 0) => onBar + above * mass >= 0.1,
+      },
+    ],
     output: { name: 'excess', symbol: 'x', unit: '1' },
     ...limits,
   },
@@ -63,7 +69,7 @@ export const shoulderExcess = formula(
     revision: 1,
     title: 'How much more the shoulders carry weightless than under the bar in 1 g',
     equation: 'L / bar − 1',
-    inputs: [pull, bar],
+    inputs: [pull, { ...bar, possible: [0.1, 1000], valid: [0.1, 1000] }],
     output: { name: 'excess at the shoulders', symbol: 'x', unit: '1' },
     ...limits,
   },

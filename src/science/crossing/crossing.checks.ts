@@ -1,4 +1,5 @@
-import type { AnyFormula, Check, Source } from '../formula.ts';
+import type { Check } from '../check.ts';
+import type { AnyFormula, Source } from '../formula.ts';
 import { axialExcess, axialLoadInFlight, axialLoadOnGround, shoulderExcess } from './axial-load.ts';
 import { deliveredLoad, loadToCommand } from './calibration.ts';
 import {

@@ -1,6 +1,7 @@
 import { formula, type FormulaRecord } from '../formula.ts';
 import { bodyMass, load, ratio } from '../inputs.ts';
-import { COMMON_PRACTICE, LEE_2004, OUR_OWN_DESIGN } from '../sources.ts';
+import { COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
+import { LEE_2004 } from './sources.ts';
 import {
   barLoad,
   fraction,

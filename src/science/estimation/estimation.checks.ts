@@ -1,10 +1,10 @@
-import type { Check } from '../formula.ts';
+import type { Check } from '../check.ts';
 import { filterLocalLevel, smoothLocalLevel } from './local-level.ts';
 import { filterLocalTrend, smoothLocalTrend } from './local-trend.ts';
 import type { Observation } from './observation.ts';
 import { estimateLogSd } from '../strength/estimate-spread.ts';
 import { oneRepMaxWathan } from '../strength/one-rep-max.ts';
-import { DURBIN_KOOPMAN_2012, RAUCH_TUNG_STRIEBEL_1965 } from '../sources.ts';
+import { DURBIN_KOOPMAN_2012, RAUCH_TUNG_STRIEBEL_1965 } from './sources.ts';
 import { day } from '#units/day.ts';
 import { barLoad, repetitions } from '#units/quantity.ts';
 

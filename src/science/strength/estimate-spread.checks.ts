@@ -1,4 +1,5 @@
-import type { AnyFormula, Check, Source } from '../formula.ts';
+import type { Check } from '../check.ts';
+import type { AnyFormula, Source } from '../formula.ts';
 import { estimateLogSd, logSdOfMaximum, logSlope, noviceReserveSd, reserveSd } from './estimate-spread.ts';
 import { effectiveRepetitions, repetitionsInReserve } from './effort.ts';
 import { fractionAllowing, maximumMultiplier, ratioToTestedLift, repetitionMaximum } from './repetition-maximum.ts';
@@ -9,7 +10,8 @@ import {
   oneRepMaxReynoldsChestPress,
   oneRepMaxReynoldsLegPress,
 } from './regressions.ts';
-import { COMMON_PRACTICE, OUR_OWN_DESIGN, WATHAN_1994, ZOURDOS_2016 } from '../sources.ts';
+import { COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
+import { WATHAN_1994, ZOURDOS_2016 } from './sources.ts';
 
 type Row = readonly [given: readonly number[], printed: number];
 

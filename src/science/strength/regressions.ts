@@ -1,6 +1,6 @@
 import { count, load as loadInput } from '../inputs.ts';
 import { formula, type FormulaRecord, type Source } from '../formula.ts';
-import { KRAVITZ_2003, REYNOLDS_2006 } from '../sources.ts';
+import { KRAVITZ_2003, REYNOLDS_2006 } from './sources.ts';
 import { barLoad, type BarLoad, type Repetitions } from '#units/quantity.ts';
 
 /** Straight lines fitted to one group of people each. No load is made from them; they show how far formulas may go. */

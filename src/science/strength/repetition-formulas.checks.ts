@@ -1,4 +1,5 @@
-import type { AnyFormula, Check, Source } from '../formula.ts';
+import type { Check } from '../check.ts';
+import type { AnyFormula, Source } from '../formula.ts';
 import {
   fractionBrzycki,
   fractionBrzyckiRounded,
@@ -29,7 +30,7 @@ import {
   oneRepMaxOConner,
   oneRepMaxWathan,
 } from './one-rep-max.ts';
-import { HAFF_TRIPLETT_2016 } from '../sources.ts';
+import { HAFF_TRIPLETT_2016 } from './sources.ts';
 
 /** A load of 100 at eight numbers of repetitions, by eight authors, as each equation is printed. */
 

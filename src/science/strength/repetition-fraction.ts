@@ -10,7 +10,7 @@ import {
   multiplierOConner,
   multiplierWathan,
 } from './repetition-multiplier.ts';
-import { HAFF_TRIPLETT_2016, NUZZO_2024 } from '../sources.ts';
+import { HAFF_TRIPLETT_2016, NUZZO_2024 } from './sources.ts';
 import { fraction, type Fraction, type Repetitions } from '#units/quantity.ts';
 
 /** The multipliers read backwards: the fraction of the one-repetition maximum that just allows n repetitions. */

@@ -1,6 +1,6 @@
 import { count, load as loadInput, ratio } from '../inputs.ts';
 import { formula } from '../formula.ts';
-import { LESUER_1997, WATHAN_1994 } from '../sources.ts';
+import { LESUER_1997, WATHAN_1994 } from './sources.ts';
 import { multiplierWathan } from './repetition-multiplier.ts';
 import { barLoad, fraction, type BarLoad, type Fraction, type Repetitions } from '#units/quantity.ts';
 

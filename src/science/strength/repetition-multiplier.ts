@@ -12,7 +12,7 @@ import {
   OCONNER_1989,
   WATHAN_1994,
   WHISENANT_2003,
-} from '../sources.ts';
+} from './sources.ts';
 import { fraction, type Fraction, type Repetitions } from '#units/quantity.ts';
 
 /**

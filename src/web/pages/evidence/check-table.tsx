@@ -1,4 +1,4 @@
-import type { Check, FormulaCheck } from '#science/formula.ts';
+import type { Check, FormulaCheck } from '#science/check.ts';
 import { shownNumber } from './shown-number.ts';
 import { WithSubscripts } from './with-subscripts.tsx';
 import type { Recomputed } from './use-recomputed.ts';
@@ -34,7 +34,7 @@ export function CheckTable({ label, checks, recomputed }: CheckTableProps) {
         <tbody>
           {checks.map((check, index) => (
             <tr key={index}>
-              <td>{check.kind === 'series' ? check.title : <WithSubscripts text={givenOf(check)} />}</td>
+              <td>{check.kind === 'formula' ? <WithSubscripts text={givenOf(check)} /> : check.title}</td>
               <td className="number">{shownNumber(check.printed)}</td>
               <Outcome found={recomputed.get(check)} within={check.within} />
               <td className="soft">

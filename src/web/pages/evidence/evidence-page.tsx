@@ -1,7 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { Check } from '#science/formula.ts';
-import { ALL_CHECKS } from '#science/checks.ts';
-import { ALL_FORMULAS } from '#science/formulas.ts';
+import type { Check } from '#science/check.ts';
+import { ALL_CHECKS, ALL_FORMULAS } from '#science/textbook.ts';
 import { Button, Page } from '../../parts/parts.ts';
 import { CheckTable } from './check-table.tsx';
 import { FormulaEntry } from './formula-entry.tsx';

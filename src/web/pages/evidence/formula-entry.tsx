@@ -1,4 +1,5 @@
-import type { Check, FormulaInput, FormulaRecord } from '#science/formula.ts';
+import type { Check } from '#science/check.ts';
+import type { FormulaInput, FormulaRecord } from '#science/formula.ts';
 import { CheckTable } from './check-table.tsx';
 import type { FormulaEntry as Entry } from './formula-groups.ts';
 import { shownRange } from './shown-number.ts';

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { formula, type FormulaCheck } from '#science/formula.ts';
+import type { FormulaCheck } from '#science/check.ts';
+import { formula } from '#science/formula.ts';
 import { formulaGroups, foundIn, seriesChecks } from './formula-groups.ts';
 
 const source = { text: 'Noone N. (1999) A paper.', status: 'our own design' } as const;

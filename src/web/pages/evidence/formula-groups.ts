@@ -1,4 +1,5 @@
-import type { AnyFormula, Check, FormulaCheck, SeriesCheck } from '#science/formula.ts';
+import type { Check, FormulaCheck, SeriesCheck } from '#science/check.ts';
+import type { AnyFormula } from '#science/formula.ts';
 
 export interface FormulaEntry {
   readonly formula: AnyFormula;

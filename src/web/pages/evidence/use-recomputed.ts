@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { recompute, type Check } from '#science/formula.ts';
+import { recompute, type Check } from '#science/check.ts';
 
 export type Recomputed =
   | { readonly kind: 'computed'; readonly value: number; readonly holds: boolean }
