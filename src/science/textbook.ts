@@ -4,13 +4,14 @@ import type { Check } from './check.ts';
 import { CROSSING } from './crossing/chapters.ts';
 import { ESTIMATION } from './estimation/chapters.ts';
 import type { AnyFormula, EntryRecord, Source } from './formula.ts';
+import { JUMP } from './jump/chapters.ts';
 import type { AnyMethod } from './method.ts';
 import type { AnyTable } from './sourced-table.ts';
 import { STANDARDS } from './standards/chapters.ts';
 import { STRENGTH } from './strength/chapters.ts';
 
 /** Everything that has a record, in the order of a textbook: the door of this folder. */
-export const PARTS: readonly Part[] = [STRENGTH, BODY, CROSSING, ESTIMATION, STANDARDS];
+export const PARTS: readonly Part[] = [STRENGTH, BODY, CROSSING, ESTIMATION, STANDARDS, JUMP];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
 export const ALL_FORMULAS: readonly AnyFormula[] = ALL_CHAPTERS.flatMap(({ formulas }) => formulas ?? []);
