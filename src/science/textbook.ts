@@ -1,6 +1,8 @@
+import { AEROBIC } from './aerobic/chapters.ts';
 import { BODY } from './body/chapters.ts';
 import type { Chapter, Part } from './chapter.ts';
 import type { Check } from './check.ts';
+import { CRITICAL_POWER } from './critical-power/chapters.ts';
 import { CROSSING } from './crossing/chapters.ts';
 import { ESTIMATION } from './estimation/chapters.ts';
 import type { AnyFormula, EntryRecord, Source } from './formula.ts';
@@ -11,7 +13,7 @@ import { STANDARDS } from './standards/chapters.ts';
 import { STRENGTH } from './strength/chapters.ts';
 
 /** Everything that has a record, in the order of a textbook: the door of this folder. */
-export const PARTS: readonly Part[] = [STRENGTH, BODY, CROSSING, ESTIMATION, STANDARDS, JUMP];
+export const PARTS: readonly Part[] = [STRENGTH, BODY, CROSSING, ESTIMATION, STANDARDS, JUMP, AEROBIC, CRITICAL_POWER];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
 export const ALL_FORMULAS: readonly AnyFormula[] = ALL_CHAPTERS.flatMap(({ formulas }) => formulas ?? []);
