@@ -11,9 +11,20 @@ import type { AnyMethod } from './method.ts';
 import type { AnyTable } from './sourced-table.ts';
 import { STANDARDS } from './standards/chapters.ts';
 import { STRENGTH } from './strength/chapters.ts';
+import { VELOCITY } from './velocity/chapters.ts';
 
 /** Everything that has a record, in the order of a textbook: the door of this folder. */
-export const PARTS: readonly Part[] = [STRENGTH, BODY, CROSSING, ESTIMATION, STANDARDS, JUMP, AEROBIC, CRITICAL_POWER];
+export const PARTS: readonly Part[] = [
+  STRENGTH,
+  BODY,
+  CROSSING,
+  ESTIMATION,
+  STANDARDS,
+  JUMP,
+  VELOCITY,
+  AEROBIC,
+  CRITICAL_POWER,
+];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
 export const ALL_FORMULAS: readonly AnyFormula[] = ALL_CHAPTERS.flatMap(({ formulas }) => formulas ?? []);
