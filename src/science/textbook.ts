@@ -6,6 +6,7 @@ import { CRITICAL_POWER } from './critical-power/chapters.ts';
 import { CROSSING } from './crossing/chapters.ts';
 import { ESTIMATION } from './estimation/chapters.ts';
 import type { AnyFormula, EntryRecord, Source } from './formula.ts';
+import { HAND } from './hand/chapters.ts';
 import { JUMP } from './jump/chapters.ts';
 import type { AnyMethod } from './method.ts';
 import type { AnyTable } from './sourced-table.ts';
@@ -24,6 +25,7 @@ export const PARTS: readonly Part[] = [
   VELOCITY,
   AEROBIC,
   CRITICAL_POWER,
+  HAND,
 ];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
