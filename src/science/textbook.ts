@@ -1,5 +1,6 @@
 import { AEROBIC } from './aerobic/chapters.ts';
 import { BODY } from './body/chapters.ts';
+import { BONE } from './bone/chapters.ts';
 import type { Chapter, Part } from './chapter.ts';
 import type { Check } from './check.ts';
 import { CRITICAL_POWER } from './critical-power/chapters.ts';
@@ -20,6 +21,7 @@ export const PARTS: readonly Part[] = [
   BODY,
   CROSSING,
   ESTIMATION,
+  BONE,
   STANDARDS,
   JUMP,
   VELOCITY,
