@@ -10,6 +10,7 @@ import type { AnyFormula, EntryRecord, Source } from './formula.ts';
 import { HAND } from './hand/chapters.ts';
 import { JUMP } from './jump/chapters.ts';
 import type { AnyMethod } from './method.ts';
+import { RETURN } from './return/chapters.ts';
 import type { AnyTable } from './sourced-table.ts';
 import { STANDARDS } from './standards/chapters.ts';
 import { STRENGTH } from './strength/chapters.ts';
@@ -28,6 +29,7 @@ export const PARTS: readonly Part[] = [
   AEROBIC,
   CRITICAL_POWER,
   HAND,
+  RETURN,
 ];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
