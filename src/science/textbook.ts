@@ -11,6 +11,7 @@ import { HAND } from './hand/chapters.ts';
 import { JUMP } from './jump/chapters.ts';
 import type { AnyMethod } from './method.ts';
 import { RETURN } from './return/chapters.ts';
+import { PROJECTION } from './projection/chapters.ts';
 import type { AnyTable } from './sourced-table.ts';
 import { STANDARDS } from './standards/chapters.ts';
 import { STRENGTH } from './strength/chapters.ts';
@@ -30,6 +31,7 @@ export const PARTS: readonly Part[] = [
   CRITICAL_POWER,
   HAND,
   RETURN,
+  PROJECTION,
 ];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
