@@ -3,6 +3,7 @@ import { BODY } from './body/chapters.ts';
 import { BONE } from './bone/chapters.ts';
 import type { Chapter, Part } from './chapter.ts';
 import type { Check } from './check.ts';
+import { CABIN } from './cabin/chapters.ts';
 import { CRITICAL_POWER } from './critical-power/chapters.ts';
 import { CROSSING } from './crossing/chapters.ts';
 import { ESTIMATION } from './estimation/chapters.ts';
@@ -13,6 +14,7 @@ import type { AnyMethod } from './method.ts';
 import { RETURN } from './return/chapters.ts';
 import { PROJECTION } from './projection/chapters.ts';
 import type { AnyTable } from './sourced-table.ts';
+import { SCHEDULING } from './scheduling/chapters.ts';
 import { STANDARDS } from './standards/chapters.ts';
 import { STRENGTH } from './strength/chapters.ts';
 import { VELOCITY } from './velocity/chapters.ts';
@@ -32,6 +34,8 @@ export const PARTS: readonly Part[] = [
   HAND,
   RETURN,
   PROJECTION,
+  SCHEDULING,
+  CABIN,
 ];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
