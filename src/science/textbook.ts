@@ -1,3 +1,4 @@
+import { ADAPTATION } from './adaptation/chapters.ts';
 import { AEROBIC } from './aerobic/chapters.ts';
 import { BODY } from './body/chapters.ts';
 import { BONE } from './bone/chapters.ts';
@@ -29,6 +30,7 @@ export const PARTS: readonly Part[] = [
   STANDARDS,
   JUMP,
   VELOCITY,
+  ADAPTATION,
   AEROBIC,
   CRITICAL_POWER,
   HAND,
