@@ -42,7 +42,7 @@ export interface GateEvidence {
 }
 
 const daysOf = (evidence: GateEvidence): readonly (readonly [what: string, on: number])[] => [
-  ['the day of entering the stage', evidence.enteredStage],
+  ['entering the stage', evidence.enteredStage],
   ...GATE_ITEM_KEYS.flatMap((key) => (evidence.scores[key] ?? []).map(({ on }) => [`a test of ${key}`, on] as const)),
   ...evidence.standTests.map(({ on }) => ['a stand test', on] as const),
   ...evidence.balanceTests.map(({ on }) => ['a test of standing balance', on] as const),

@@ -94,7 +94,7 @@ const readReports = (
   const recent = reports.filter(({ on }) => today - on <= hours / HOURS_PER_DAY);
   const worst = Math.max(...recent.map(({ value }) => value));
   if (worst > line) return decided(false, `up to ${worst} of 10 in the last ${hours} h; at most ${line}.`);
-  const reported = new Set(recent.map(({ on }) => Math.min(wanted - 1, Math.floor(today - on)))).size;
+  const reported = new Set(recent.map(({ on }) => Math.floor(on))).size;
   return reported < wanted
     ? missing(`reported on ${reported} of the last ${wanted} days.`)
     : decided(true, `at most ${worst} of 10 in the last ${hours} h.`);
