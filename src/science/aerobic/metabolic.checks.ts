@@ -18,18 +18,12 @@ import {
   heatGivenOff,
   metabolicPower,
 } from './energy.ts';
-import type { Estimated } from './estimate.ts';
+import { DOUBLES, sdOf, valueOf } from './read-estimate.ts';
 import { ACSM_HANDBOOK, BUSHMAN_2020 } from './sources.ts';
 import { stepRate, uptakeOfStepping } from './stepping.ts';
 import { treadmillSpeed, treadmillUptake } from './treadmill.ts';
 import { flowOfUptake, grossUptake, metabolicEquivalents, netUptake, uptakeOfFlow } from './uptake-units.ts';
 import { runningSpeed, uptakeOfRunning, uptakeOfWalking, walkingSpeed } from './walking-and-running.ts';
-
-/** The value of an estimate, for a check: NaN holds nowhere. */
-export const valueOf = (estimated: Estimated): number => (estimated.kind === 'estimate' ? estimated.value : Number.NaN);
-export const sdOf = (estimated: Estimated): number => (estimated.kind === 'estimate' ? estimated.sd : Number.NaN);
-
-const DOUBLES = 'two programs with doubles';
 
 export const costChecks: readonly Check[] = [
   ...printedRows(BUSHMAN_2020, 0.05, 'printed to one decimal', [[uptakeOfStepping, [30, 0.3048], 31.4]]),
