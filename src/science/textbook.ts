@@ -13,6 +13,7 @@ import type { AnyFormula, EntryRecord, Source } from './formula.ts';
 import { HAND } from './hand/chapters.ts';
 import { JUMP } from './jump/chapters.ts';
 import type { AnyMethod } from './method.ts';
+import { RESUMING } from './resuming/chapters.ts';
 import { RETURN } from './return/chapters.ts';
 import { NOVICE } from './novice/chapters.ts';
 import { PROJECTION } from './projection/chapters.ts';
@@ -42,6 +43,7 @@ export const PARTS: readonly Part[] = [
   SCHEDULING,
   CABIN,
   DOSE,
+  RESUMING,
 ];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
