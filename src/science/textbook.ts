@@ -17,6 +17,7 @@ import { RESUMING } from './resuming/chapters.ts';
 import { RETURN } from './return/chapters.ts';
 import { NOVICE } from './novice/chapters.ts';
 import { PROJECTION } from './projection/chapters.ts';
+import { LOAD } from './load/chapters.ts';
 import type { AnyTable } from './sourced-table.ts';
 import { SCHEDULING } from './scheduling/chapters.ts';
 import { STANDARDS } from './standards/chapters.ts';
@@ -44,6 +45,7 @@ export const PARTS: readonly Part[] = [
   CABIN,
   DOSE,
   RESUMING,
+  LOAD,
 ];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
