@@ -24,7 +24,7 @@ export const capacityIndex = method(
       'index = a + b · HR_pre',
       'SD = s · √(1 / n + (HR_pre − HR_mean)^2 / S_xx)',
     ],
-    inputs: [...stagedEstimate.record.inputs.slice(0, 3)],
+    inputs: stagedEstimate.record.inputs.slice(0, 3),
     outputs: [{ name: 'aerobic-capacity index', symbol: 'ACI', unit: 'mL/(kg min)' }],
     refuses: stagedEstimate.record.refuses,
     source: MOORE_2015,

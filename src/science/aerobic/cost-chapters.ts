@@ -9,14 +9,7 @@ import {
   uptakeOfLegWork,
   workRateOfPower,
 } from './cycling.ts';
-import {
-  energyOfBout,
-  energyOfGasExchange,
-  energyRate,
-  energyRateOfEquivalents,
-  heatGivenOff,
-  metabolicPower,
-} from './energy.ts';
+import { energyOfBout, energyOfGasExchange, energyRate, energyRateOfEquivalents } from './energy.ts';
 import { costChecks, energyChecks } from './metabolic.checks.ts';
 import { stepRate, uptakeOfStepping } from './stepping.ts';
 import { treadmillSpeed, treadmillUptake } from './treadmill.ts';
@@ -75,8 +68,8 @@ export const COST_CHAPTERS: readonly Chapter[] = [
     checks: costChecks,
   },
   {
-    heading: 'Units of an uptake, energy and heat',
-    says: 'For each kilogram or the whole body, gross or net, in metabolic equivalents, kilocalories and watts.',
+    heading: 'Units of an uptake, and energy',
+    says: 'For each kilogram or the whole body, gross or net, in metabolic equivalents and kilocalories.',
     formulas: [
       metabolicEquivalents,
       flowOfUptake,
@@ -87,8 +80,6 @@ export const COST_CHAPTERS: readonly Chapter[] = [
       energyRateOfEquivalents,
       energyOfBout,
       energyOfGasExchange,
-      metabolicPower,
-      heatGivenOff,
     ],
     checks: energyChecks,
   },
