@@ -171,7 +171,8 @@ export const compareCriticalForces = method(
     if (![earlier, later].every((each) => each >= 5 && each <= 2000))
       return { kind: 'refused', reason: `Critical forces must lie in 5 to 2000 N; they are ${earlier} and ${later}.` };
     const change = criticalForceChange(later, earlier);
-    if (Math.abs(change) < CRITICAL_FORCE_CV)
+    // A change of exactly one CV counts as beyond it, whatever a double makes of 121 over 100.
+    if (Math.abs(change) < CRITICAL_FORCE_CV - 1e-9)
       return { kind: 'estimate', value: change, verdict: 'not distinguishable from test noise', cautions: [] };
     const verdict = change > 0 ? 'higher by more than one CV' : 'lower by more than one CV';
     return { kind: 'estimate', value: change, verdict, cautions: [TWICE_NOISE] };

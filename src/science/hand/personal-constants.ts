@@ -111,7 +111,7 @@ export interface RecordedTest {
 const problem = ({ meanForces, maximum, on, off }: RecordedTest): string | undefined => {
   if (meanForces.length < 12) return `A curve needs 12 contractions at least; there are ${meanForces.length}.`;
   if (!(maximum >= 20 && maximum <= 2000)) return `The maximum must lie in 20 to 2000 N; it is ${maximum}.`;
-  const unlike = meanForces.findIndex((each) => !(each > 0 && each <= 1.02 * maximum));
+  const unlike = meanForces.findIndex((each) => !(each > 0 && each <= maximum));
   if (unlike >= 0)
     return `Contraction ${unlike + 1} must lie above 0 and not above the maximum of ${maximum} N; it is ${meanForces[unlike]}.`;
   return on >= 1 && on <= 60 && off >= 0.5 && off <= 60
@@ -137,8 +137,11 @@ const ALL_OUT: Plot = {
   },
 };
 
+/** Of the maximum; an all-out test falls by far more. Our own design. */
+const LEAST_FALL = 0.05;
+
 const fallsToPlateau = ({ height, plateau, kept }: FittedCurve): boolean =>
-  height > 0 && plateau > 0 && plateau < 1 && kept > LEAST_KEPT + 1e-6 && kept < MOST_KEPT - 1e-6;
+  height >= LEAST_FALL && plateau > 0 && plateau < 1 && kept > LEAST_KEPT + 1e-6 && kept < MOST_KEPT - 1e-6;
 
 /** A person's constants from every contraction of an all-out test. */
 export const constantsFromCurve = method(
@@ -163,7 +166,7 @@ export const constantsFromCurve = method(
     outputs: [personalFatigueRate.record.output, personalRecoveryRate.record.output],
     refuses: [
       'Fewer than 12 contractions, or one above the maximum.',
-      'Test implausible, repeat: no fall, or none that reaches a plateau between 0 and 1 of the maximum.',
+      'Test implausible, repeat: a fall of less than 0.05 of the maximum, or none that reaches a plateau between 0 and the maximum.',
       ...REFUSALS,
     ],
     source: OUR_OWN_DESIGN,
