@@ -129,6 +129,7 @@ test('too few trials, impossible ones and trials without reach are refused', () 
   expect(reasonOf([300, 250], [200, 400])).toContain('there are 2');
   expect(reasonOf([300, 0, 250], [200, 400, 500])).toContain('Trial 2');
   expect(reasonOf([300, 270, 250], [200, 400, 0])).toContain('Trial 3');
+  expect(reasonOf([300, 0, 250], [0, 400, 500])).toMatch(/Trial 1: time.*Trial 2: power/);
   expect(reasonOf([300, 300, 300], [200, 400, 500])).toContain('same power');
   expect(reasonOf([300, 270, 250], [400, 400, 400])).toContain('same time');
 });

@@ -158,7 +158,8 @@ test('what cannot be is refused at its line', () => {
     expect(reason([direct(4)], wrong)).toContain('week before');
   }
   for (const wrong of [0, -0.1, 1.6, Number.NaN]) expect(reason([direct(4, wrong)])).toContain('Line 1');
-  expect(reason([direct(200, 1.5), direct(0)], 200)).toBe('accepted');
+  expect(reason([direct(-1), direct(4, 0)], -1)).toMatch(/Line 1: sets.*Line 2: fraction.*week before/);
+  expect(reason([direct(200, 1.5), direct(0, 0.01)], 200)).toBe('accepted');
 });
 
 test('tables say what they hold, with the means that the curve goes through', () => {

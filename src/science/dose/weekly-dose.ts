@@ -1,3 +1,5 @@
+import { impossibilities } from '../evaluate.ts';
+import type { FormulaInput } from '../formula.ts';
 import { method } from '../method.ts';
 import { OUR_OWN_DESIGN } from '../sources.ts';
 import { PELLAND_2024, RALSTON_2017 } from './sources.ts';
@@ -30,14 +32,25 @@ export type WeeklyDose =
     }
   | { readonly kind: 'refused'; readonly reason: string };
 
-const refusalOf = (week: readonly SetsOfWeek[], before: number | null): string | null => {
-  const wrong = week.findIndex(
-    ({ sets, fraction }) => !(sets >= 0 && sets <= 200) || (fraction !== null && !(fraction > 0 && fraction <= 1.5)),
-  );
-  if (wrong >= 0)
-    return `Line ${wrong + 1} must have 0 to 200 sets, at a fraction of the maximum over 0 and up to 1.5.`;
-  return before !== null && !(before >= 0 && before <= 200) ? 'The week before must have 0 to 200 sets.' : null;
+const setsInput: FormulaInput = { name: 'sets', symbol: 'n', unit: 'sets/week', possible: [0, 200], valid: [0, 40] };
+const fractionInput: FormulaInput = {
+  name: 'fraction of the maximum',
+  symbol: 'f',
+  unit: '1',
+  possible: [0.01, 1.5],
+  valid: [0.3, 1],
 };
+const beforeInput: FormulaInput = { ...setsInput, name: 'sets of the week before', symbol: 'n_before' };
+
+const refusalsOf = (week: readonly SetsOfWeek[], before: number | null): readonly string[] => [
+  ...week.flatMap(({ sets, fraction }, place) =>
+    [
+      ...impossibilities({ inputs: [setsInput] }, [sets]),
+      ...(fraction === null ? [] : impossibilities({ inputs: [fractionInput] }, [fraction])),
+    ].map((reason) => `Line ${place + 1}: ${reason}`),
+  ),
+  ...(before === null ? [] : impossibilities({ inputs: [beforeInput] }, [before])),
+];
 
 const counted = (week: readonly SetsOfWeek[]): number => {
   const of = (role: SetsOfWeek['role']): number =>
@@ -75,30 +88,20 @@ export const weeklyDose = method(
       'share = 1 − exp(−n_strength / 1.8016164)',
       'warning where n < 4, n > 20 or n > 1.2 · n_before',
     ],
-    inputs: [
-      { name: 'sets of a line', symbol: 'n', unit: 'sets/week', possible: [0, 200], valid: [0, 40] },
-      { name: 'fraction of the maximum', symbol: 'f', unit: '1', possible: [0.01, 1.5], valid: [0.3, 1] },
-      {
-        name: 'weekly sets of the week before',
-        symbol: 'n_before',
-        unit: 'sets/week',
-        possible: [0, 200],
-        valid: [0, 40],
-      },
-    ],
+    inputs: [setsInput, fractionInput, beforeInput],
     outputs: [
       { name: 'weekly sets', symbol: 'n', unit: 'sets/week' },
       { name: 'share of the modelled effect on strength', symbol: 'share', unit: '1' },
     ],
-    refuses: ['sets below 0 or over 200', 'a fraction of the maximum of 0 or less, or over 1.5'],
+    refuses: ['sets below 0 or over 200', 'a fraction of the maximum under 0.01 or over 1.5'],
     source: OUR_OWN_DESIGN,
     restsOn: [PELLAND_2024, RALSTON_2017],
     doesNotKnow:
       'How close to failure the sets went: one to three repetitions short of it are meant. The share is a shape, no forecast. All thresholds are our own and editable, and a warning never lowers a plan by itself.',
   },
   (week: readonly SetsOfWeek[], before: number | null): WeeklyDose => {
-    const reason = refusalOf(week, before);
-    if (reason !== null) return { kind: 'refused', reason };
+    const reasons = refusalsOf(week, before);
+    if (reasons.length > 0) return { kind: 'refused', reason: reasons.join(' ') };
     const sets = counted(week);
     const forStrength = setsForStrength(counted(week.filter((line) => !isLight(line))), counted(week.filter(isLight)));
     return {
