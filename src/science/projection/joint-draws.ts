@@ -18,6 +18,8 @@ export interface DrawnPeople {
   readonly courseAtLanding: Float64Array;
   /** Rate at which a deficit goes after landing, per day. */
   readonly recovery: Float64Array;
+  /** Before it everybody is in flight. */
+  readonly firstLanding: number;
 }
 
 const cumulative = (weights: readonly number[]): Float64Array => {
@@ -71,6 +73,7 @@ export const drawPeople = (
     landing: rows(),
     courseAtLanding: rows(),
     recovery: rows(),
+    firstLanding: landings[0]?.day ?? 0,
   };
   for (let draw = 0; draw < draws; draw += 1) {
     // One slice and one landing at least, and a normal number for each draw.
@@ -88,17 +91,15 @@ export const drawPeople = (
   return people;
 };
 
-/** People on their way: what has drifted, what was missing at landing, where each stands now. */
+/** People on their way: what has drifted, where each stands now, and the lowest that each has been. */
 export interface Walk {
   readonly drift: Float64Array;
-  readonly deficit: Float64Array;
   readonly now: Float64Array;
   readonly lowest: Float64Array;
 }
 
 export const startWalk = (draws: number): Walk => ({
   drift: new Float64Array(draws),
-  deficit: new Float64Array(draws),
   now: new Float64Array(draws),
   lowest: new Float64Array(draws).fill(Infinity),
 });
@@ -111,31 +112,45 @@ export interface Stretch {
   readonly driftPerDay: number;
 }
 
-/** Takes everybody from one day to the next, each with one normal number. */
-export const walkOn = (
-  { level, amplitude, landing, courseAtLanding, recovery }: DrawnPeople,
-  { drift, deficit, now, lowest }: Walk,
+/** Everybody is still in flight at the end of the stretch. */
+const flyOn = (
+  { level, amplitude }: DrawnPeople,
+  { drift, now }: Walk,
   { from, to, course, driftPerDay }: Stretch,
   chance: Float64Array,
 ): void => {
-  const whole = Math.sqrt(driftPerDay * (to - from));
+  const step = Math.sqrt(driftPerDay * (to - from));
   for (let draw = 0; draw < now.length; draw += 1) {
-    // All rows are as long as there are draws.
-    const landed = landing[draw] as number;
-    let loss: number;
-    if (to <= landed) {
-      const drifted = (drift[draw] as number) + whole * (chance[draw] as number);
-      drift[draw] = drifted;
-      loss = (amplitude[draw] as number) * course + drifted;
-    } else {
-      if (from <= landed) {
-        const drifted = (drift[draw] as number) + Math.sqrt(driftPerDay * (landed - from)) * (chance[draw] as number);
-        deficit[draw] = (amplitude[draw] as number) * (courseAtLanding[draw] as number) + drifted;
-      }
-      loss = (deficit[draw] as number) * Math.exp(-(recovery[draw] as number) * (to - landed));
-    }
-    const value = (level[draw] as number) - loss;
-    now[draw] = value;
-    if (value < (lowest[draw] as number)) lowest[draw] = value;
+    // All rows are as long as there are draws, here and below.
+    const drifted = (drift[draw] as number) + step * (chance[draw] as number);
+    drift[draw] = drifted;
+    now[draw] = (level[draw] as number) - (amplitude[draw] as number) * course - drifted;
   }
+};
+
+/** Some have landed before the end of the stretch: what is missing on the landing day goes by halves. */
+const flyOnOrRecover = (
+  { level, amplitude, landing, courseAtLanding, recovery }: DrawnPeople,
+  { drift, now }: Walk,
+  { from, to, course, driftPerDay }: Stretch,
+  chance: Float64Array,
+): void => {
+  for (let draw = 0; draw < now.length; draw += 1) {
+    const landed = landing[draw] as number;
+    // Nothing drifts after landing.
+    const aloft = Math.max(0, Math.min(to, landed) - from);
+    const drifted = (drift[draw] as number) + Math.sqrt(driftPerDay * aloft) * (chance[draw] as number);
+    drift[draw] = drifted;
+    const lost = (amplitude[draw] as number) * (to > landed ? (courseAtLanding[draw] as number) : course) + drifted;
+    const left = to > landed ? Math.exp(-(recovery[draw] as number) * (to - landed)) : 1;
+    now[draw] = (level[draw] as number) - lost * left;
+  }
+};
+
+/** Takes everybody from one day to the next, each with one normal number. */
+export const walkOn = (people: DrawnPeople, walk: Walk, stretch: Stretch, chance: Float64Array): void => {
+  const { now, lowest } = walk;
+  (stretch.to <= people.firstLanding ? flyOn : flyOnOrRecover)(people, walk, stretch, chance);
+  for (let draw = 0; draw < now.length; draw += 1)
+    if ((now[draw] as number) < (lowest[draw] as number)) lowest[draw] = now[draw] as number;
 };

@@ -7,9 +7,9 @@ import { faultOfLandings, weighedLandings, type LandingDay } from './landing.ts'
 import { faultOfLine, type Line } from './line.ts';
 import { readOff, type ProjectionModel } from './model.ts';
 import { fillNormals } from './normal-draws.ts';
-import { takeQuantiles } from './order-statistics.ts';
+import { quantilesOf } from './order-statistics.ts';
 import { beyondTheData, type Asked } from './prediction.ts';
-import { BOX_MULLER_1958, HYNDMAN_FAN_1996 } from './sources.ts';
+import { DOORNIK_2005, HYNDMAN_FAN_1996, MARSAGLIA_TSANG_2000 } from './sources.ts';
 
 /** Everything unknown at once, through flight, landing and after it: drawn, because no closed form has all of it. */
 
@@ -78,7 +78,7 @@ const faultOf = ({ landings, days, draws, levels, model }: JointGiven): Refused 
 
 const countBelow = (values: Float64Array, at: number): number => {
   let count = 0;
-  for (const value of values) if (value < at) count += 1;
+  for (let place = 0; place < values.length; place += 1) if ((values[place] as number) < at) count += 1;
   return count;
 };
 
@@ -144,7 +144,7 @@ export const jointProjection = method(
       'A line that has not been compared with the rule as printed: bands are given, no probability.',
     ],
     source: OUR_OWN_DESIGN,
-    restsOn: [BLACKMAN_VIGNA_2021, BOX_MULLER_1958, HYNDMAN_FAN_1996],
+    restsOn: [BLACKMAN_VIGNA_2021, MARSAGLIA_TSANG_2000, DOORNIK_2005, HYNDMAN_FAN_1996],
     doesNotKnow:
       'A quantile from n draws lies at its level only to within √(p · (1 − p) / n): 0.002 at p = 0.05 and 10,000 draws. Adherence, amplitude, drift, landing and recovery count as independent of one another.',
   },
@@ -157,12 +157,11 @@ export const jointProjection = method(
     const people = drawPeople(model, landings, of, given);
     const place = line ? placeOfLine(model, line) : null;
     const read = (values: Float64Array): readonly number[] =>
-      takeQuantiles(values, levels).map((value) => readOff(model, value));
+      quantilesOf(values, levels).map((value) => readOff(model, value));
     const rows: JointDay[] = [];
     const byDay: number[] = [];
     const walk = walkThrough(given, people, lastLanding, (day, { now }) => {
       if (typeof place === 'number') byDay.push(countBelow(now, place) / draws);
-      // Today’s values are made anew each day: their order may be lost.
       rows.push({ day, values: read(now) });
     });
     const ever = typeof place === 'number' ? countBelow(walk.lowest, place) / draws : 0;

@@ -1,63 +1,82 @@
-/** Quantiles of many values without sorting them all: each search leaves the values parted for the next. */
+/**
+ * Quantiles of many values without sorting them: values are counted into buckets of one width, and only those in a bucket
+ * that holds a wanted rank are sorted. Whatever the values, the answer is that of sorting; only the time differs.
+ */
 
-const swap = (values: Float64Array, a: number, b: number): void => {
-  const kept = values[a] as number;
-  values[a] = values[b] as number;
-  values[b] = kept;
-};
+const BUCKETS = 2048;
 
-/** Puts the middle of three values at the lower place: no order that occurs in practice is a bad one. */
-const placePivot = (values: Float64Array, low: number, high: number): void => {
-  const middle = (low + high) >> 1;
-  if ((values[middle] as number) < (values[low] as number)) swap(values, middle, low);
-  if ((values[high] as number) < (values[low] as number)) swap(values, high, low);
-  if ((values[high] as number) < (values[middle] as number)) swap(values, high, middle);
-  swap(values, middle, low);
-};
-
-/** Hoare’s parting: what lies up to the place that is returned is no larger than what lies behind it. */
-const part = (values: Float64Array, low: number, high: number): number => {
-  placePivot(values, low, high);
-  const pivot = values[low] as number;
-  let [left, right] = [low - 1, high + 1];
-  for (;;) {
-    do right -= 1;
-    while ((values[right] as number) > pivot);
-    do left += 1;
-    while ((values[left] as number) < pivot);
-    if (left >= right) return right;
-    swap(values, left, right);
+/** The bucket of each value; a larger value never lies in a lower one. Where the range is endless, all lie in the first. */
+const bucketsOver = (values: Float64Array): ((value: number) => number) => {
+  let [low, high] = [Infinity, -Infinity];
+  for (let place = 0; place < values.length; place += 1) {
+    const value = values[place] as number;
+    if (value < low) low = value;
+    if (value > high) high = value;
   }
+  const scale = (BUCKETS - 1) / (high - low);
+  return (value) => ((value - low) * scale) | 0;
 };
 
-/** Moves the values so that the one of rank `rank` stands at its place, no larger ones before it, no smaller behind. */
-const select = (values: Float64Array, from: number, rank: number): number => {
-  let [low, high] = [from, values.length - 1];
-  while (low < high) {
-    const end = part(values, low, high);
-    if (rank <= end) high = end;
-    else low = end + 1;
+interface Chosen {
+  /** 1 for each bucket that holds a wanted rank. */
+  readonly isWanted: Uint8Array;
+  /** Number of values in them. */
+  readonly size: number;
+  /** Where each rank stands among those values alone. */
+  readonly places: readonly number[];
+}
+
+const choose = (counts: Int32Array, ranks: readonly number[]): Chosen => {
+  const isWanted = new Uint8Array(BUCKETS);
+  let [bucket, before, kept] = [0, 0, 0];
+  const places = ranks.map((rank) => {
+    // The counts add up to the number of values, and every rank lies below it.
+    while (rank >= before + (counts[bucket] as number)) {
+      const count = counts[bucket] as number;
+      before += count;
+      kept += isWanted[bucket] === 1 ? count : 0;
+      bucket += 1;
+    }
+    isWanted[bucket] = 1;
+    return kept + rank - before;
+  });
+  return { isWanted, size: kept + (counts[bucket] as number), places };
+};
+
+/** The values at ascending ranks, the first of which is 0. */
+const atRanks = (values: Float64Array, ranks: readonly number[]): readonly number[] => {
+  const bucketOf = bucketsOver(values);
+  const counts = new Int32Array(BUCKETS);
+  for (let place = 0; place < values.length; place += 1) {
+    const bucket = bucketOf(values[place] as number);
+    counts[bucket] = (counts[bucket] as number) + 1;
   }
-  return values[rank] as number;
-};
-
-const leastFrom = (values: Float64Array, from: number): number => {
-  let least = Infinity;
-  for (let place = from; place < values.length; place += 1) least = Math.min(least, values[place] as number);
-  return least;
+  const { isWanted, size, places } = choose(counts, ranks);
+  const few = new Float64Array(size);
+  let filled = 0;
+  for (let place = 0; place < values.length; place += 1) {
+    const value = values[place] as number;
+    if (isWanted[bucketOf(value)] === 0) continue;
+    few[filled] = value;
+    filled += 1;
+  }
+  few.sort();
+  return places.map((place) => few[place] as number);
 };
 
 /**
- * Quantiles at ascending levels from 0 to 1, straight lines between neighbours (the seventh definition of Hyndman and Fan
- * 1996). The values, one at least, are left in another order.
+ * Quantiles at ascending levels from 0 to 1 of one value or more, straight lines between neighbours: the seventh definition of
+ * Hyndman and Fan (1996).
  */
-export const takeQuantiles = (values: Float64Array, levels: readonly number[]): readonly number[] => {
-  let from = 0;
-  return levels.map((level) => {
-    const rank = level * (values.length - 1);
-    const whole = Math.floor(rank);
-    const lower = select(values, from, whole);
-    from = whole;
-    return rank > whole ? lower + (rank - whole) * (leastFrom(values, whole + 1) - lower) : lower;
+export const quantilesOf = (values: Float64Array, levels: readonly number[]): readonly number[] => {
+  const exact = levels.map((level) => level * (values.length - 1));
+  const found = atRanks(
+    values,
+    exact.flatMap((rank) => [Math.floor(rank), Math.ceil(rank)]),
+  );
+  return exact.map((rank, place) => {
+    // Two neighbours were asked for each level.
+    const [lower, upper] = [found[2 * place] as number, found[2 * place + 1] as number];
+    return lower + (rank - Math.floor(rank)) * (upper - lower);
   });
 };
