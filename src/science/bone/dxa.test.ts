@@ -174,6 +174,7 @@ test('a precision is acceptable up to the printed worst, and no further', () => 
   });
   expect(at('total hip', 0.018)).toMatchObject({ kind: 'acceptable' });
   expect(at('trochanter', 0.01)).toMatchObject({ kind: 'none' });
+  expect(acceptablePrecision('lumbar spine', boneDensity(0.02), boneDensity(0.8))).toMatchObject({ percent: 2.5 });
   expect(acceptablePrecision('total hip', boneDensity(0.6), 9 as BoneDensity)).toMatchObject({
     kind: 'refused',
     reason: expect.stringMatching(/precision of repeat scans.*mean density/) as string,

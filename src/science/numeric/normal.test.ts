@@ -25,8 +25,8 @@ test('within eight standard deviations they agree to fourteen digits', () => {
   expect(near.filter(([z, p]) => !(relativeError(normalCdf(z), p) <= 2e-14))).toEqual([]);
 });
 
-test('quantiles are those of SciPy', () => {
-  const off = reference.quantile.filter(([p, z]) => !(Math.abs(normalQuantile(p) - z) <= 1e-12 * Math.max(1, -z)));
+test('quantiles are those of SciPy, to a few units in the last place', () => {
+  const off = reference.quantile.filter(([p, z]) => !(Math.abs(normalQuantile(p) - z) <= 1e-14 * Math.max(1, -z)));
   expect(reference.quantile.length).toBeGreaterThan(20);
   expect(off).toEqual([]);
 });

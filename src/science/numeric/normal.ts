@@ -90,7 +90,7 @@ const roughQuantile = (p: number): number => {
 };
 
 /** Each of Halley’s steps triples the digits that are right: three, nine, all. */
-const STEPS = 3;
+const STEPS = 2;
 
 const lowerQuantile = (p: number): number => {
   let z = roughQuantile(p);

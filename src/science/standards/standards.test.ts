@@ -264,6 +264,9 @@ test('a rule that somebody has verified gets its probability, on the scale of th
   expect(chanceOfMeeting(VERIFIED_UPTAKE, { scale: 'normal', mean: 33.5, sd: 2, against: 42 })).toMatchObject({
     limit: 31.5,
     value: chanceAtLeast(31.5, 33.5, 2),
+    says: expect.stringMatching(
+      /: at least 31\.5 mL\/\(kg min\), 75 % of before flight\. A physician decides\.$/,
+    ) as string,
     cautions,
   });
   expect(chanceOfMeeting(VERIFIED_UPTAKE, { scale: 'log', mean: 3.5, sd: 0.05, against: 42 })).toMatchObject({
