@@ -139,12 +139,12 @@ export const acuteChronic = method(
   (loads: DailyLoads): AcuteChronic => {
     const reasons = loadFaults(loads);
     if (reasons.length > 0) return { kind: 'refused', reasons };
-    const window = completeWindow(loads, CHRONIC);
-    const acute = window.kind === 'none' ? Number.NaN : mean(window.loads.slice(-ACUTE));
+    const month = completeWindow(loads, CHRONIC);
+    const acute = month.kind === 'none' ? Number.NaN : mean(month.loads.slice(-ACUTE));
     return {
       kind: 'estimate',
-      coupled: window.kind === 'none' ? window : ratioOf(acute, mean(window.loads)),
-      uncoupled: window.kind === 'none' ? window : ratioOf(acute, mean(window.loads.slice(0, -ACUTE))),
+      coupled: month.kind === 'none' ? month : ratioOf(acute, mean(month.loads)),
+      uncoupled: month.kind === 'none' ? month : ratioOf(acute, mean(month.loads.slice(0, -ACUTE))),
       exponential: exponentialRatio(loads),
     };
   },

@@ -59,16 +59,13 @@ const modelAt = (
   fatigues: Float64Array,
   fades: Pick<ImpulseResponse, 'gainFades' | 'fatigueFades'>,
 ): FittedModel | null => {
-  const fitted = fitThree(
-    levels,
-    gains,
-    fatigues.map((value) => -value),
-  );
+  const fitted = fitThree(levels, gains, fatigues);
+  // Fatigue is taken off in the model, so that its sign is the other way round.
   return (
     fitted && {
       base: fitted.constant,
       gain: fitted.first,
-      fatigue: fitted.second,
+      fatigue: -fitted.second,
       residual: fitted.residual,
       ...fades,
     }

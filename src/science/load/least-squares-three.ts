@@ -1,4 +1,4 @@
-/** Least squares of a constant and two columns, one made square to the other before anything is solved. */
+/** Least squares of a constant and two columns, by the sums of squares and products around their means. */
 
 export interface ThreeFitted {
   readonly constant: number;
@@ -8,41 +8,40 @@ export interface ThreeFitted {
   readonly residual: number;
 }
 
-const dot = (a: Float64Array, b: Float64Array): number => {
+const meanOf = (values: Float64Array): number => {
   let sum = 0;
-  for (let place = 0; place < a.length; place += 1) sum += (a[place] ?? 0) * (b[place] ?? 0);
+  for (const value of values) sum += value;
+  return sum / values.length;
+};
+
+/** Sum of the products of two columns around their means. */
+const products = (a: Float64Array, middleA: number, b: Float64Array, middleB: number): number => {
+  let sum = 0;
+  for (let place = 0; place < a.length; place += 1) sum += ((a[place] ?? 0) - middleA) * ((b[place] ?? 0) - middleB);
   return sum;
 };
 
-const meanOf = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0) / values.length;
-
-const without = (values: Float64Array, by: number, of: Float64Array): Float64Array =>
-  values.map((value, place) => value - by * (of[place] ?? 0));
-
-/** A column whose own part is smaller than this share of it says nothing of its own. */
+/** A column whose own part is a smaller share of its squares than this says nothing of its own. */
 const OWN_PART = 1e-10;
 
 /** y = constant + first · a + second · b; null where the columns do not differ enough to tell. */
 export const fitThree = (y: Float64Array, a: Float64Array, b: Float64Array): ThreeFitted | null => {
   const [middleY, middleA, middleB] = [meanOf(y), meanOf(a), meanOf(b)];
-  const [centredY, centredA, centredB] = [
-    y.map((value) => value - middleY),
-    a.map((value) => value - middleA),
-    b.map((value) => value - middleB),
+  const [squareA, squareB] = [products(a, middleA, a, middleA), products(b, middleB, b, middleB)];
+  if (!(squareA > OWN_PART * a.length * middleA * middleA)) return null;
+  const [both, withA, withB] = [
+    products(a, middleA, b, middleB),
+    products(a, middleA, y, middleY),
+    products(b, middleB, y, middleY),
   ];
-  const squareA = dot(centredA, centredA);
-  if (!(squareA > OWN_PART * dot(a, a))) return null;
-  const share = dot(centredB, centredA) / squareA;
-  const own = without(centredB, share, centredA);
-  const squareOwn = dot(own, own);
-  if (!(squareOwn > OWN_PART * dot(b, b))) return null;
-  const second = dot(own, centredY) / squareOwn;
-  const first = dot(centredA, centredY) / squareA - share * second;
-  const residuals = without(without(centredY, first, centredA), second, centredB);
-  return {
-    constant: middleY - first * middleA - second * middleB,
-    first,
-    second,
-    residual: dot(residuals, residuals),
-  };
+  const share = both / squareA;
+  const own = squareB - share * both;
+  if (!(own > OWN_PART * squareB)) return null;
+  const second = (withB - share * withA) / own;
+  const first = withA / squareA - share * second;
+  const constant = middleY - first * middleA - second * middleB;
+  let residual = 0;
+  for (let place = 0; place < y.length; place += 1)
+    residual += ((y[place] ?? 0) - constant - first * (a[place] ?? 0) - second * (b[place] ?? 0)) ** 2;
+  return { constant, first, second, residual };
 };
