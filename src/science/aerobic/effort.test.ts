@@ -11,6 +11,7 @@ import {
 import { boundsOfZone, intensityZone } from './intensity-zone.ts';
 import { INTENSITY_MEASURES, INTENSITY_ZONES, ZONE_NAMES, type IntensityMetric } from './intensity-zones.table.ts';
 import { personalMaximalRate } from './maximal-heart-rate.ts';
+import { wordsOf } from './read-estimate.ts';
 import {
   expectedHeartRate,
   expectedUptake,
@@ -113,14 +114,9 @@ test('an age outside the lines is flagged, one that cannot be is refused, and no
   expect(personalMaximalRate({ age: 80 })).toMatchObject({
     cautions: ['The maximal heart rate is predicted from age.', 'age 80 years is outside 20 to 75.'],
   });
-  expect(personalMaximalRate({ age: 3 })).toMatchObject({ reason: expect.stringContaining('age must lie in') });
-  expect(personalMaximalRate({ measured: 20 })).toMatchObject({
-    reason: expect.stringContaining('maximal heart rate must'),
-  });
-  expect(personalMaximalRate({})).toMatchObject({
-    kind: 'refused',
-    reason: expect.stringContaining('Give a measured peak'),
-  });
+  expect(wordsOf(personalMaximalRate({ age: 3 }))).toContain('age must lie in');
+  expect(wordsOf(personalMaximalRate({ measured: 20 }))).toContain('maximal heart rate must');
+  expect(wordsOf(personalMaximalRate({}))).toContain('Give a measured peak');
 });
 
 const METRICS = Object.keys(INTENSITY_MEASURES) as readonly IntensityMetric[];

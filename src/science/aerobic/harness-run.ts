@@ -33,6 +33,8 @@ const [, FASTEST_WALK] = WALKING_SPEEDS;
 
 /** A session of the ground, on the level, brought under a harness: at the same speed, at the same effort, under a cap. */
 
+/** A cap that lies no further below the speed of the same effort than doubles may is none. */
+const ROUNDING = 1e-9;
 /** Above this nobody runs under a harness. */
 const HEAVIEST = 1.1;
 
@@ -174,8 +176,8 @@ export const sessionUnderHarness = method(
     const onEarth = view(gait, groundSpeed, 1, 0, person);
     const same = sameEffortSpeed(metresPerMinute(groundSpeed), factor);
     const cap = limitOf(session, caps);
-    const capped = cap.speed < same * (1 - 1e-12);
-    const start = view(gait, capped ? cap.speed : same, factor, factorSd, person);
+    const capped = cap.speed < same * (1 - ROUNDING);
+    const start = view(gait, Math.min(cap.speed, same), factor, factorSd, person);
     return {
       kind: 'under harness',
       onEarth,

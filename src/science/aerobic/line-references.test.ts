@@ -50,9 +50,9 @@ const python = read<ByPython>('aerobic-lines-python.json');
 /** Doubles on both sides; a residual of a line that nearly fits loses some of their digits. */
 const WITHIN = 1e-10;
 
-const close = (ours: number, theirs: number | undefined): void => {
-  expect(Math.abs(ours - (theirs ?? Number.NaN))).toBeLessThanOrEqual(WITHIN * Math.max(1, Math.abs(theirs ?? 1)));
-};
+/** How far two numbers lie apart, relative to the reference or to one. */
+const apart = (ours: number, theirs: number | undefined): number =>
+  Math.abs(ours - (theirs ?? Number.NaN)) / Math.max(1, Math.abs(theirs ?? Number.NaN));
 
 const lineOf = ({ x, y }: Reading) => {
   const line = lineOfLeastSquares(x.map((each, place) => ({ x: each, y: y[place] ?? Number.NaN })));
@@ -71,24 +71,24 @@ test('both references say what made them', () => {
 
 test.each([...named(r), ...named(python)])('%s is as the library has it', (_, theirs) => {
   const ours = lineOf(theirs);
-  close(ours.slope, theirs.slope);
-  close(ours.intercept, theirs.intercept);
-  close(ours.residualSd, theirs.residualSd);
+  expect(apart(ours.slope, theirs.slope)).toBeLessThan(WITHIN);
+  expect(apart(ours.intercept, theirs.intercept)).toBeLessThan(WITHIN);
+  expect(apart(ours.residualSd, theirs.residualSd)).toBeLessThan(WITHIN);
   for (const [place, at] of theirs.at.entries()) {
-    close(onLine(ours, at), theirs.fit[place]);
-    close(lineSd(ours, at), theirs.lineSd[place]);
-    close(readingSd(ours, at), theirs.readingSd[place]);
+    expect(apart(onLine(ours, at), theirs.fit[place])).toBeLessThan(WITHIN);
+    expect(apart(lineSd(ours, at), theirs.lineSd[place])).toBeLessThan(WITHIN);
+    expect(apart(readingSd(ours, at), theirs.readingSd[place])).toBeLessThan(WITHIN);
   }
 });
 
 test.each(named(r))('%s is read backwards as the delta method of R has it', (_, theirs) => {
   const { x, sd } = whereOnLine(lineOf(theirs), theirs.value);
-  close(x, theirs.place);
-  close(sd, theirs.placeSd);
+  expect(apart(x, theirs.place)).toBeLessThan(WITHIN);
+  expect(apart(sd, theirs.placeSd)).toBeLessThan(WITHIN);
 });
 
 test.each(named(python))('%s has the slope of SciPy', (_, theirs) => {
-  close(lineOf(theirs).slope, theirs.slopeByScipy);
+  expect(apart(lineOf(theirs).slope, theirs.slopeByScipy)).toBeLessThan(WITHIN);
 });
 
 const stagesOf = ({ x, y }: Reading) => x.map((heartRate, place) => ({ heartRate, uptake: y[place] ?? Number.NaN }));
@@ -96,8 +96,8 @@ const stagesOf = ({ x, y }: Reading) => x.map((heartRate, place) => ({ heartRate
 test.each(named(r).filter(([, { x }]) => Math.max(...x) < 178))('%s gives the maximal uptake of R', (_, theirs) => {
   const place = theirs.at.indexOf(178);
   const estimate = stagedEstimate(stagesOf(theirs), { value: 178, sd: theirs.rateSd });
-  close(valueOf(estimate), theirs.fit[place]);
-  close(sdOf(estimate), theirs.totalSd[place]);
+  expect(apart(valueOf(estimate), theirs.fit[place])).toBeLessThan(WITHIN);
+  expect(apart(sdOf(estimate), theirs.totalSd[place])).toBeLessThan(WITHIN);
 });
 
 test.each(named(python))('%s spreads as 400 000 draws do', (_, theirs) => {
@@ -110,8 +110,8 @@ test.each(named(r).filter(([, { at }]) => at.includes(260)))('%s gives the heart
   const stages = theirs.x.map((power, place) => ({ power, heartRate: theirs.y[place] ?? Number.NaN }));
   for (const [place, at] of theirs.at.entries()) {
     const estimate = ownHeartRateAtPower(stages, at);
-    close(valueOf(estimate), theirs.fit[place]);
-    close(sdOf(estimate), theirs.readingSd[place]);
+    expect(apart(valueOf(estimate), theirs.fit[place])).toBeLessThan(WITHIN);
+    expect(apart(sdOf(estimate), theirs.readingSd[place])).toBeLessThan(WITHIN);
   }
 });
 
@@ -119,6 +119,6 @@ test.each(named(r).filter(([, { at }]) => at.includes(190)))('%s gives the power
   // Any rising line will do: here the first column stands for watts, the second for uptakes.
   const stages = theirs.x.map((power, place) => ({ power, uptake: theirs.y[place] ?? Number.NaN }));
   const estimate = ownPowerForFraction(stages, theirs.value / 60, 60);
-  close(valueOf(estimate), theirs.place);
-  close(sdOf(estimate), theirs.placeSd);
+  expect(apart(valueOf(estimate), theirs.place)).toBeLessThan(WITHIN);
+  expect(apart(sdOf(estimate), theirs.placeSd)).toBeLessThan(WITHIN);
 });

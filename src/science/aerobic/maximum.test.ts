@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { knownMaximum, type FoundMaximum } from './known-maximum.ts';
-import { sdOf, valueOf } from './read-estimate.ts';
+import { sdOf, valueOf, wordsOf } from './read-estimate.ts';
 import { singleStageEstimate, singleStageFactor, type SingleStage } from './single-stage-estimate.ts';
 import { AGE_FACTORS, MAXIMAL_RATE_FACTORS } from './single-stage-factors.table.ts';
 import { stagedEstimate, twoPointEstimate, type Stage } from './staged-estimate.ts';
@@ -67,19 +67,13 @@ test('pairs on a line give it back with no residual', () => {
 
 test('too few pairs, one x alone and numbers that cannot be are refused, each in its sentence', () => {
   const at = (x: number, y = 1): Pair => ({ x, y });
-  expect(lineOfLeastSquares([at(1), at(2)])).toMatchObject({ reason: expect.stringContaining('there are 2') });
-  expect(lineOfLeastSquares([at(1), at(1), at(1)])).toMatchObject({ reason: expect.stringContaining('the same x') });
+  expect(wordsOf(lineOfLeastSquares([at(1), at(2)]))).toContain('there are 2');
+  expect(wordsOf(lineOfLeastSquares([at(1), at(1), at(1)]))).toContain('the same x');
   for (const bad of [Number.NaN, Infinity, 2e6]) {
-    expect(lineOfLeastSquares([at(1), at(2), at(bad)])).toMatchObject({
-      reason: expect.stringContaining('must be finite'),
-    });
-    expect(lineOfLeastSquares([at(1), at(2), at(3, bad)])).toMatchObject({
-      reason: expect.stringContaining('must be finite'),
-    });
+    expect(wordsOf(lineOfLeastSquares([at(1), at(2), at(bad)]))).toContain('must be finite');
+    expect(wordsOf(lineOfLeastSquares([at(1), at(2), at(3, bad)]))).toContain('must be finite');
   }
-  expect(lineOfLeastSquares([at(0), at(0), at(5e-324)])).toMatchObject({
-    reason: expect.stringContaining('too close'),
-  });
+  expect(wordsOf(lineOfLeastSquares([at(0), at(0), at(5e-324)]))).toContain('too close');
 });
 
 const stages: readonly Stage[] = [
@@ -222,15 +216,9 @@ test('every printed factor stands at its row, and between two rows lies between 
 
 test('outside the printed ages and rates there is no factor, and why is said', () => {
   for (const years of [14.9, 65.1, Number.NaN])
-    expect(singleStageFactor({ by: 'age', years })).toMatchObject({
-      kind: 'refused',
-      reason: expect.stringContaining(`the age is ${years}`),
-    });
+    expect(wordsOf(singleStageFactor({ by: 'age', years }))).toContain(`the age is ${years}`);
   for (const rate of [149, 211, Number.NaN])
-    expect(singleStageFactor({ by: 'maximal heart rate', rate })).toMatchObject({
-      kind: 'refused',
-      reason: expect.stringContaining(`it is ${rate}`),
-    });
+    expect(wordsOf(singleStageFactor({ by: 'maximal heart rate', rate }))).toContain(`it is ${rate}`);
 });
 
 test('a known maximal rate takes the place of the age', () => {
@@ -270,7 +258,7 @@ test('a measurement stands before every estimate, however sure the estimate', ()
         found('walk', computed, sd),
       ]);
       expect(taken).toMatchObject({ kind: 'estimate', value: measured, measured: true, way: 'gas exchange' });
-      expect(taken).toMatchObject({ sd: expect.closeTo(0.03 * measured, 10) });
+      expect(taken.kind === 'estimate' ? taken.sd : Number.NaN).toBeCloseTo(0.03 * measured, 10);
     }),
   );
 });
