@@ -2,7 +2,17 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fraction, newtons, seconds, type Fraction, type Newtons, type Seconds } from '#units/quantity.ts';
+import {
+  fraction,
+  joules,
+  newtons,
+  seconds,
+  watts,
+  type Fraction,
+  type Newtons,
+  type Seconds,
+} from '#units/quantity.ts';
+import { wPrimeBalance } from '../critical-power/w-prime-balance.ts';
 import { simulateCompartments } from './compartment-simulation.ts';
 import type { FatigueConstants } from './fatigue-constants.table.ts';
 import { forEachCycle, isRest, type GripTask } from './grip-task.ts';
@@ -513,6 +523,27 @@ test('impulse that comes back never exceeds that of a rested hand, and work abov
         expect(balance.exhausted !== null).toBe(balance.left.some((left) => left === 0));
       },
     ),
+  );
+});
+
+test('the second opinion is the balance of work above critical power, in newtons for watts', () => {
+  fc.assert(
+    fc.property(anyTasks, fc.double({ min: 0.1, max: 0.9, noNaN: true }), (tasks, share) => {
+      const hand = { share: fraction(share), testDuty: fraction(0.7), suitedMaximum: MAXIMUM, impulse: 9000 };
+      const balance = balanceImpulse(tasks, hand);
+      if (balance.kind === 'refused') throw new Error(balance.reason);
+      const means = Float64Array.from(tasks, ({ force, duty }) => force * duty);
+      const lasting = Float64Array.from(tasks, ({ duration }) => duration);
+      const person = { criticalPower: watts(balance.criticalMean), capacity: joules(9000) };
+      const other = [...wPrimeBalance(means, person, { lasting })];
+      // That one goes on below nothing, where a hand is held at nothing.
+      const spent = other.findIndex((left) => left < 0);
+      const until = spent < 0 ? other.length : spent;
+      expect(balance.left.slice(0, until).map((left) => left.toFixed(6))).toEqual(
+        other.slice(0, until).map((left) => left.toFixed(6)),
+      );
+      expect(balance.exhausted !== null).toBe(other.some((left) => left <= 0));
+    }),
   );
 });
 

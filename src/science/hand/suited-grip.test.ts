@@ -113,7 +113,7 @@ test('more pressure never leaves more grip', () => {
   fc.assert(
     fc.property(pressure, pressure, (one, other) => {
       const [low, high] = one < other ? [one, other] : [other, one];
-      expect(gloveFactorByPressure(low)).toBeGreaterThanOrEqual(gloveFactorByPressure(high));
+      expect(gloveFactorByPressure(low)).toBeGreaterThanOrEqual(gloveFactorByPressure(high) - 1e-12);
     }),
   );
 });
@@ -173,7 +173,7 @@ test('a greater force is never held longer, whoever is asked', () => {
   fc.assert(
     fc.property(share, share, (one, other) => {
       const [low, high] = (one < other ? [one, other] : [other, one]).map(fraction) as [never, never];
-      for (const author of ENDURANCE_AUTHORS) expect(author(low)).toBeGreaterThanOrEqual(author(high));
+      for (const author of ENDURANCE_AUTHORS) expect(author(low)).toBeGreaterThanOrEqual(author(high) - 1e-9);
     }),
   );
 });

@@ -267,8 +267,9 @@ test('at the moment of failure nothing is left above the force', () => {
   fc.assert(
     fc.property(anyLoad, anyConstants, (load, constants) => {
       const endurance = sustainedEndurance(load, constants);
-      if (endurance.kind !== 'estimate') return fc.pre(false);
-      return expect(contraction(0, load, endurance.value, constants).tired).toBeCloseTo(1 - load, 9);
+      const lasts = endurance.kind === 'estimate' ? endurance.value : Number.NaN;
+      fc.pre(lasts > 0);
+      expect(contraction(0, load, lasts, constants).tired).toBeCloseTo(1 - load, 9);
     }),
   );
 });
@@ -306,7 +307,7 @@ test('more of the cycle under load never leaves more force to repeat', () => {
     fc.property(anyDuty, anyDuty, anyConstants, (one, other, { fatigue, recovery, restMultiplier }) => {
       const [less, more] = (one < other ? [one, other] : [other, one]).map(fraction) as [Fraction, Fraction];
       expect(intermittentLimit(less, fatigue, recovery, restMultiplier)).toBeGreaterThanOrEqual(
-        intermittentLimit(more, fatigue, recovery, restMultiplier),
+        intermittentLimit(more, fatigue, recovery, restMultiplier) - 1e-12,
       );
     }),
   );
