@@ -1,8 +1,8 @@
 import type { Source } from '../formula.ts';
 import { timeConstantOfHalfLife, timeConstantOfLogTime, timeConstantOfTwo } from './recovery-curve.ts';
 import { shownTable, type SourcedTable } from '../sourced-table.ts';
-import { ENGLISH_2020, MOORE_2014, OUR_OWN_DESIGN, SCOTT_2023, SIBONGA_2007 } from '../sources.ts';
-import { BALANCE_2023, ENGLISH_2015, MECK_2001, MULAVARA_2010, PALOSKI_1999, PETERSEN_2017 } from './sources.ts';
+import { ENGLISH_2015, ENGLISH_2020, MOORE_2014, OUR_OWN_DESIGN, SCOTT_2023, SIBONGA_2007 } from '../sources.ts';
+import { BALANCE_2023, MECK_2001, MULAVARA_2010, PALOSKI_1999, PETERSEN_2017 } from './sources.ts';
 
 /** What is published of recovery, and the time constant that is taken from it as the middle of a prior. */
 

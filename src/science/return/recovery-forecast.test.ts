@@ -242,6 +242,16 @@ test('the band of a plot holds its middle, and nothing is drawn of what is refus
   expect(bandOf({ ...INVENTED, tests: [] })).toEqual([]);
 });
 
+test('a test that was clipped is told', () => {
+  const wild = given({ ...INVENTED, tests: [...INVENTED.tests, { day: 2, level: 40 }, { day: 4, level: 140 }] });
+  expect(wild.cautions).toEqual([
+    'The test of day 2, 40 %, was taken as 50 %: look at it again.',
+    'The test of day 4, 140 %, was taken as 130 %: look at it again.',
+  ]);
+  const edge = given({ ...INVENTED, tests: [...INVENTED.tests, { day: 2, level: 50 }, { day: 4, level: 130 }] });
+  expect(edge.cautions).toEqual([]);
+});
+
 test('losses run from 1 to 40 % in halves', () => {
   expect([LOSSES.at(0), LOSSES.at(1), LOSSES.at(-1), LOSSES.length]).toEqual([1, 1.5, 40, 79]);
 });

@@ -59,6 +59,7 @@ interface Fitted {
   /** Newest test less the expected curve, in typical errors. */
   readonly newestResidual: number;
   readonly levels: readonly LevelOnDay[];
+  readonly cautions: readonly string[];
 }
 
 export type RecoveryForecast =
@@ -106,6 +107,15 @@ const levelOn = (posterior: Posterior, day: number, level: number): LevelOnDay =
   const values = overCurves(posterior, (loss, tau) => recoveredLevel(loss, tau, day));
   return { day, ...spreadOf(posterior, values), probability: posteriorShare(posterior, values, level) };
 };
+
+/** A test so far out that it was clipped is said: it may be a slip of the pen. */
+const cautionsOf = (tests: readonly RecoveryTest[]): readonly string[] =>
+  tests
+    .filter((test) => clipped(test.level) !== test.level)
+    .map(
+      (test) =>
+        `The test of day ${test.day}, ${test.level} %, was taken as ${clipped(test.level)} %: look at it again.`,
+    );
 
 /** When a recovery reaches a level, with its uncertainty. */
 export const recoveryForecast = method(
@@ -159,6 +169,7 @@ export const recoveryForecast = method(
       timeConstant: posteriorMean(posterior, posterior.timeConstant),
       newestResidual: (clipped(newest.level) - expected) / sigma,
       levels: on.map((day) => levelOn(posterior, day, level)),
+      cautions: cautionsOf(request.tests),
     };
     if (Math.abs(fitted.newestResidual) > OFF_THE_CURVE)
       return {

@@ -55,8 +55,3 @@ export const MULAVARA_2010 = cited(
     note: 'The abstract was seen; 18 people, 185 days on average; exponential recovery of the log of the time.',
   },
 );
-export const ENGLISH_2015 = cited(
-  'seen',
-  'English K.L. et al. (2015) Isokinetic strength changes following long-duration spaceflight. Aerospace Medicine and Human Performance 86(12 Suppl.):A68–A77.',
-  { note: 'The title is in our own words; the abstract was seen, the pages are from memory; 37 people.' },
-);
