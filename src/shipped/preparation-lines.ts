@@ -99,7 +99,7 @@ export const TAPER_FIRST: readonly ProgrammeLine[] = [
 
 export const TAPER_SECOND: readonly ProgrammeLine[] = [
   inTaper(deadlift, 'taper-deadlift', 1),
-  inTaper(benchPress, 'taper-bench-press-second', 2),
+  { ...inTaper(benchPress, 'taper-bench-press-second', 2), track: 'taper bench press' },
 ];
 
 const light = (exercise: ProgrammeLine['exercise'], name: string, priority: number): ProgrammeLine => ({

@@ -88,7 +88,13 @@ const QUARANTINE: ProgrammePhase = {
   deload: null,
   sessions: [
     { name: 'first', title: 'Light whole body', weekday: MONDAY, blockMinutes: HOUR, lines: QUARANTINE_DAY },
-    { name: 'second', title: 'Light whole body', weekday: THURSDAY, blockMinutes: HOUR, lines: QUARANTINE_DAY },
+    {
+      name: 'second',
+      title: 'Light whole body',
+      weekday: THURSDAY,
+      blockMinutes: HOUR,
+      lines: QUARANTINE_DAY.map((line) => ({ ...line, name: `${line.name}-second` })),
+    },
   ].map(sessionOf('quarantine')),
   source: 'Light and unhurried in the last week, nothing new: common practice, no source.',
 };

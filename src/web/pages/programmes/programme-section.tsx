@@ -13,7 +13,7 @@ interface ProgrammeSectionProps {
 }
 
 /** One immutable version: its phases as weeks, and its followers. */
-export function ProgrammeSection({ entry: { version, followers }, window }: ProgrammeSectionProps) {
+export function ProgrammeSection({ entry: { version, followers, canFollow }, window }: ProgrammeSectionProps) {
   return (
     <article className={styles['version']} id={version.id} aria-label={`${version.name}, version ${version.number}`}>
       <h2>
@@ -38,7 +38,7 @@ export function ProgrammeSection({ entry: { version, followers }, window }: Prog
           </>
         )}
       </p>
-      <FollowForm version={version} window={window} />
+      <FollowForm version={version} canFollow={canFollow} />
       {version.phases.map((phase) => (
         <section key={phase.name} className={styles['phase']} aria-label={phase.name}>
           <h3>
