@@ -10,3 +10,6 @@ export const cited = (status: SourceStatus, text: string, more: Pick<Source, 'do
   status,
   ...more,
 });
+
+/** A source in a cell of a table: authors and year where it is a paper. */
+export const authorsAndYear = ({ text }: Source): string => /^.*?\(\d{4}\)/.exec(text)?.[0] ?? text;

@@ -6,6 +6,9 @@ export type Evaluated =
   | { readonly kind: 'value'; readonly value: number; readonly cautions: readonly string[] }
   | { readonly kind: 'refused'; readonly reasons: readonly string[] };
 
+/** What ranges are read from: the record of a formula or of a method. */
+type Ranges = Pick<FormulaRecord, 'inputs'>;
+
 /** The value of a formula with what lies outside its valid range, or every reason why there is none. */
 export const evaluate = (formula: AnyFormula, given: readonly number[]): Evaluated => {
   const reasons = impossibilities(formula.record, given);
@@ -17,7 +20,7 @@ export const evaluate = (formula: AnyFormula, given: readonly number[]): Evaluat
 };
 
 /** The inputs of a call that lie outside their valid range, as sentences. */
-export const outsideValidRange = (record: FormulaRecord, given: readonly number[]): readonly string[] =>
+export const outsideValidRange = (record: Ranges, given: readonly number[]): readonly string[] =>
   record.inputs.flatMap((input, place) => {
     const value = given[place];
     if (value === undefined) return [`${input.name} is missing`];
@@ -28,7 +31,10 @@ export const outsideValidRange = (record: FormulaRecord, given: readonly number[
   });
 
 /** Why a call cannot be: inputs outside what is possible, or that cannot stand together. */
-export const impossibilities = (record: FormulaRecord, given: readonly number[]): readonly string[] => {
+export const impossibilities = (
+  record: Ranges & Pick<FormulaRecord, 'conditions'>,
+  given: readonly number[],
+): readonly string[] => {
   const alone = record.inputs.flatMap((input, place) => {
     const value = given[place];
     const [low, high] = input.possible;

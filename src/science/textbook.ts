@@ -1,16 +1,44 @@
+import { ADAPTATION } from './adaptation/chapters.ts';
+import { AEROBIC } from './aerobic/chapters.ts';
 import { BODY } from './body/chapters.ts';
+import { BONE } from './bone/chapters.ts';
 import type { Chapter, Part } from './chapter.ts';
 import type { Check } from './check.ts';
+import { CABIN } from './cabin/chapters.ts';
+import { CRITICAL_POWER } from './critical-power/chapters.ts';
 import { CROSSING } from './crossing/chapters.ts';
 import { ESTIMATION } from './estimation/chapters.ts';
 import type { AnyFormula, EntryRecord, Source } from './formula.ts';
+import { HAND } from './hand/chapters.ts';
+import { JUMP } from './jump/chapters.ts';
 import type { AnyMethod } from './method.ts';
+import { RETURN } from './return/chapters.ts';
+import { PROJECTION } from './projection/chapters.ts';
 import type { AnyTable } from './sourced-table.ts';
+import { SCHEDULING } from './scheduling/chapters.ts';
 import { STANDARDS } from './standards/chapters.ts';
 import { STRENGTH } from './strength/chapters.ts';
+import { VELOCITY } from './velocity/chapters.ts';
 
 /** Everything that has a record, in the order of a textbook: the door of this folder. */
-export const PARTS: readonly Part[] = [STRENGTH, BODY, CROSSING, ESTIMATION, STANDARDS];
+export const PARTS: readonly Part[] = [
+  STRENGTH,
+  BODY,
+  CROSSING,
+  ESTIMATION,
+  BONE,
+  STANDARDS,
+  JUMP,
+  VELOCITY,
+  ADAPTATION,
+  AEROBIC,
+  CRITICAL_POWER,
+  HAND,
+  RETURN,
+  PROJECTION,
+  SCHEDULING,
+  CABIN,
+];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);
 export const ALL_FORMULAS: readonly AnyFormula[] = ALL_CHAPTERS.flatMap(({ formulas }) => formulas ?? []);

@@ -21,6 +21,7 @@ export type LogRatio = Quantity<'ln'>;
 export type StatureFraction = Quantity<'stature'>;
 export type Degrees = Quantity<'degrees'>;
 export type Metres = Quantity<'m'>;
+export type Centimetres = Quantity<'cm'>;
 export type Seconds = Quantity<'s'>;
 export type Minutes = Quantity<'min'>;
 /** Oxygen taken up by each kilogram of a body, gross [mL/(kg min)]. */
@@ -56,6 +57,8 @@ export const repetitions = (value: number): Repetitions => requireFinite('repeti
 export const exertion = (value: number): Exertion => requireFinite('RPE', value) as Exertion;
 export const logRatio = (value: number): LogRatio => requireFinite('log ratio', value) as LogRatio;
 export const degrees = (value: number): Degrees => requireFinite('angle [°]', value) as Degrees;
+export const metres = (value: number): Metres => requireFinite('length [m]', value) as Metres;
+export const centimetres = (value: number): Centimetres => requireFinite('length [cm]', value) as Centimetres;
 export const seconds = (value: number): Seconds => requireFinite('time [s]', value) as Seconds;
 export const minutes = (value: number): Minutes => requireFinite('time [min]', value) as Minutes;
 export const daySpan = (value: number): DaySpan => requireFinite('days', value) as DaySpan;

@@ -1,6 +1,7 @@
 import { count } from '../inputs.ts';
 import { formula } from '../formula.ts';
-import { HALPERIN_2022, HELMS_2017, ZOURDOS_2016 } from './sources.ts';
+import { HELMS_2017, ZOURDOS_2016 } from '../sources.ts';
+import { HALPERIN_2022 } from './sources.ts';
 import { repetitions, type Exertion, type Repetitions } from '#units/quantity.ts';
 
 /** Lowest rating of which repetitions in reserve can be read; below it the scale says only "little effort". */

@@ -10,8 +10,8 @@ import {
   oneRepMaxReynoldsChestPress,
   oneRepMaxReynoldsLegPress,
 } from './regressions.ts';
-import { COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
-import { WATHAN_1994, ZOURDOS_2016 } from './sources.ts';
+import { COMMON_PRACTICE, OUR_OWN_DESIGN, ZOURDOS_2016 } from '../sources.ts';
+import { WATHAN_1994 } from './sources.ts';
 
 type Row = readonly [given: readonly number[], printed: number];
 

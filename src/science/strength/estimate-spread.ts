@@ -1,7 +1,7 @@
 import { count } from '../inputs.ts';
 import { formula, type FormulaInput } from '../formula.ts';
-import { COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
-import { GRGIC_2020, HALPERIN_2022, HUTCHINS_GEARHART_2010, MITTER_2022, ZOURDOS_2016 } from './sources.ts';
+import { COMMON_PRACTICE, OUR_OWN_DESIGN, ZOURDOS_2016 } from '../sources.ts';
+import { GRGIC_2020, HALPERIN_2022, HUTCHINS_GEARHART_2010, MITTER_2022 } from './sources.ts';
 import { multiplierWathan } from './repetition-multiplier.ts';
 import { logRatio, repetitions, type LogRatio, type Repetitions } from '#units/quantity.ts';
 

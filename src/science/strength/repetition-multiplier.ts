@@ -1,5 +1,6 @@
 import { count } from '../inputs.ts';
 import { formula, type FormulaRecord, type Source } from '../formula.ts';
+import { MAYHEW_2008 } from '../sources.ts';
 import {
   BRZYCKI_1993,
   EPLEY_1985,
@@ -8,7 +9,6 @@ import {
   LESUER_1997,
   LOMBARDI_1989,
   MAYHEW_1992,
-  MAYHEW_2008,
   OCONNER_1989,
   WATHAN_1994,
   WHISENANT_2003,

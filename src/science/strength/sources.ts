@@ -57,10 +57,6 @@ export const WHISENANT_2003 = cited(
   'seen',
   'Whisenant M.J. et al. (2003) Validation of submaximal prediction equations for the 1 repetition maximum bench press test on a group of collegiate football players. Journal of Strength and Conditioning Research 17(2):221–227.',
 );
-export const MAYHEW_2008 = cited(
-  'seen',
-  'Mayhew J.L. et al. (2008) Accuracy of prediction equations for determining one repetition maximum bench press in women before and after resistance training. Journal of Strength and Conditioning Research 22(5):1570–1577.',
-);
 export const GRGIC_2020 = cited(
   'seen',
   'Grgic J. et al. (2020) Test–retest reliability of the one-repetition maximum (1RM) strength assessment: a systematic review. Sports Medicine – Open 6:31.',
@@ -71,25 +67,10 @@ export const MITTER_2022 = cited(
   'Mitter B. et al. (2022) Reliability of repetitions to failure in the bench press. PLoS ONE 17(5):e0268074.',
   { note: 'The title is in our own words.' },
 );
-export const PETERSEN_2015 = cited(
-  'seen',
-  'Petersen N. et al. (2015) Reliability of a battery of fitness tests for crews. Extreme Physiology & Medicine 4:12.',
-  { doi: '10.1186/s13728-015-0032-y', note: 'The title is in our own words.' },
-);
-export const ZOURDOS_2016 = cited(
-  'seen',
-  'Zourdos M.C. et al. (2016) Novel resistance training-specific rating of perceived exertion scale measuring repetitions in reserve. Journal of Strength and Conditioning Research 30(1):267–275.',
-  { note: 'Whole steps from 7 to 10 were seen; half steps and the part below 7 are from memory.' },
-);
 export const HALPERIN_2022 = cited(
   'seen',
   'Halperin I. et al. (2022) Accuracy in predicting repetitions to task failure in resistance exercise: a scoping review and exploratory meta-analysis. Sports Medicine 52(2):377–390.',
   { doi: '10.1007/s40279-021-01559-x' },
-);
-export const HELMS_2017 = cited(
-  'seen',
-  'Helms E.R. et al. (2017) RPE and velocity relationships for the back squat, bench press, and deadlift in powerlifters. Journal of Strength and Conditioning Research 31(2):292–297.',
-  { doi: '10.1519/JSC.0000000000001517' },
 );
 export const HAFF_TRIPLETT_2016 = cited(
   'from memory',
@@ -100,12 +81,4 @@ export const NUZZO_2024 = cited(
   'seen',
   'Nuzzo J.L. et al. (2024) Maximal number of repetitions at percentages of the one repetition maximum: a meta-regression and moderator analysis. Sports Medicine 54:303–321.',
   { doi: '10.1007/s40279-023-01937-7', note: 'Abstract and text seen; its numeric table was not visible.' },
-);
-export const KRAEMER_2002 = cited(
-  'seen',
-  'Kraemer W.J. et al. (2002) Progression models in resistance training for healthy adults. Medicine & Science in Sports & Exercise 34(2):364–380.',
-);
-export const RATAMESS_2009 = cited(
-  'seen',
-  'Ratamess N.A. et al. (2009) Progression models in resistance training for healthy adults. Medicine & Science in Sports & Exercise 41(3):687–708.',
 );

@@ -1,110 +1,108 @@
-import { useEffect, useMemo, useState } from 'react';
-import type { Check } from '#science/check.ts';
-import { ALL_CHECKS, ALL_FORMULAS } from '#science/textbook.ts';
-import { Button, Page } from '../../parts/parts.ts';
-import { CheckTable } from './check-table.tsx';
-import { FormulaEntry } from './formula-entry.tsx';
-import { formulaGroups, foundIn, seriesChecks } from './formula-groups.ts';
-import { useRecomputed, type Recomputed } from './use-recomputed.ts';
+import { useEffect, useMemo, useState, useDeferredValue, type ClipboardEvent } from 'react';
+import { ALL_CHECKS, ALL_SOURCES, PARTS } from '#science/textbook.ts';
+import { Button, useTitle } from '../../parts/parts.ts';
+import { ChapterSection } from './chapter-section.tsx';
+import { CheckRunContext, useCheckRun } from './checks/check-run-context.ts';
+import { Contents } from './contents.tsx';
+import { copiedText } from './copied-text.ts';
+import { useCurrentChapter } from './current-chapter.ts';
+import { useDrawnGradually } from './drawn-gradually.ts';
+import { Front } from './front.tsx';
+import { outlineOf, recordOf, type OutlinePart } from './outline.ts';
+import { pageStyles } from './page-styles.ts';
+import { countOf, foundIn, foundSources, wordsOf } from './sought.ts';
+import { SourcesSection } from './sources-section.tsx';
 import styles from './evidence-page.module.css';
 
-const GROUPS = formulaGroups(ALL_FORMULAS, ALL_CHECKS);
-const SERIES = seriesChecks(ALL_CHECKS);
+const OUTLINE = outlineOf(PARTS);
 
-/** The textbook of every formula, each check computed anew while it is read. */
+/** The textbook of every formula, method and table, each check computed anew while it is read. */
 export default function EvidencePage() {
+  useTitle('Evidence');
+  const run = useCheckRun(ALL_CHECKS);
   const [sought, setSought] = useState('');
-  const recomputed = useRecomputed(ALL_CHECKS);
-  const groups = useMemo(() => foundIn(GROUPS, sought), [sought]);
-  useGoToAddress();
+  const words = useDeferredValue(sought);
+  const parts = useMemo(() => foundIn(OUTLINE, wordsOf(words)), [words]);
+  const sources = useMemo(() => foundSources(ALL_SOURCES, wordsOf(words)), [words]);
+  const chapters = useMemo(() => inOrder(parts), [parts]);
+  const drawn = useDrawnGradually(chapters.length + 1, (id) => placeOf(chapters, id));
+  const anchors = useMemo(() => [...chapters.map(({ chapter }) => chapter.anchor), 'sources'], [chapters]);
+  usePageStyles();
   return (
-    <Page title="Evidence">
-      <Tally recomputed={recomputed} />
-      <div className={styles['frame']}>
-        <nav aria-label="Groups of formulas" className={styles['contents']}>
-          <label>
-            Find a formula, symbol or author
-            <input type="search" value={sought} onChange={(event) => setSought(event.target.value)} />
-          </label>
-          <ul>
-            {groups.map((group) => (
-              <li key={group.id}>
-                <a href={`#group-${group.id}`}>{group.title}</a> <span className="faint">{group.entries.length}</span>
-              </li>
+    <CheckRunContext value={run}>
+      <div className={styles['book']} onCopy={copyReadably}>
+        <Front parts={OUTLINE} sources={ALL_SOURCES} onSeek={setSought} />
+        <div className={styles['frame']}>
+          <Contents
+            parts={parts}
+            sources={sources.length}
+            sought={sought}
+            onSeek={setSought}
+            found={foundSays(words, parts, sources.length)}
+            current={useCurrentChapter(anchors, drawn)}
+          />
+          <div className={styles['text']}>
+            {chapters.length + sources.length === 0 && <NothingFound sought={words} onShowAll={() => setSought('')} />}
+            {chapters.slice(0, drawn).map(({ chapter, begins }) => (
+              <ChapterSection key={chapter.anchor} chapter={chapter} begins={begins} />
             ))}
-            {sought === '' && (
-              <li>
-                <a href="#series">Checks of more than one formula</a> <span className="faint">{SERIES.length}</span>
-              </li>
-            )}
-          </ul>
-        </nav>
-        <div>
-          {groups.length === 0 && (
-            <p>
-              No formula holds “{sought}”.{' '}
-              <Button kind="link" onPress={() => setSought('')}>
-                Show all
-              </Button>
-            </p>
-          )}
-          {groups.map((group) => (
-            <section key={group.id} id={`group-${group.id}`} aria-label={group.title}>
-              <h2>{group.title}</h2>
-              {group.entries.map((entry) => (
-                <FormulaEntry key={entry.formula.record.id} entry={entry} recomputed={recomputed} />
-              ))}
-            </section>
-          ))}
-          {sought === '' && <SeriesSection recomputed={recomputed} />}
+            {drawn > chapters.length && sources.length > 0 && <SourcesSection sources={sources} parts={OUTLINE} />}
+          </div>
         </div>
       </div>
-    </Page>
+    </CheckRunContext>
   );
 }
 
-function SeriesSection({ recomputed }: { readonly recomputed: ReadonlyMap<Check, Recomputed> }) {
-  return (
-    <section id="series" aria-label="Checks of more than one formula">
-      <h2>Checks of more than one formula</h2>
-      <p className="soft">
-        Whole columns, filters and searches for a root, against what was printed or computed elsewhere.
-      </p>
-      <CheckTable label="Checks of more than one formula" checks={SERIES} recomputed={recomputed} />
-    </section>
-  );
-}
+/** Chapters one after another, each first one with the part that it begins. */
+const inOrder = (parts: readonly OutlinePart[]) =>
+  parts.flatMap((part) => part.chapters.map((chapter, place) => ({ chapter, begins: place === 0 ? part : null })));
 
-function Tally({ recomputed }: { readonly recomputed: ReadonlyMap<Check, Recomputed> }) {
-  const results = [...recomputed.values()];
-  const broken = results.filter((result) => result.kind === 'failed' || !result.holds).length;
-  const open = ALL_CHECKS.length - results.length;
+type InOrder = ReturnType<typeof inOrder>;
+
+/** In which chapter an id stands; −1 where in none. The sources come last. */
+const placeOf = (chapters: InOrder, id: string): number =>
+  id === 'sources'
+    ? chapters.length
+    : chapters.findIndex(
+        ({ chapter, begins }) =>
+          chapter.anchor === id || begins?.anchor === id || chapter.entries.some((entry) => recordOf(entry).id === id),
+      );
+
+const foundSays = (words: string, parts: readonly OutlinePart[], sources: number): string => {
+  if (wordsOf(words).length === 0) return '';
+  const entries = countOf(parts);
+  return `${entries} ${entries === 1 ? 'entry' : 'entries'} and ${sources} ${sources === 1 ? 'source' : 'sources'} found`;
+};
+
+function NothingFound({ sought, onShowAll }: { readonly sought: string; readonly onShowAll: () => void }) {
   return (
     <p>
-      <output>
-        {ALL_FORMULAS.length} formulas and {ALL_CHECKS.length} checks against print.{' '}
-        {open > 0 ? (
-          <span className="soft">Computing them in this browser: {open} to go.</span>
-        ) : broken === 0 ? (
-          <>Computed in this browser just now: all {results.length} hold.</>
-        ) : (
-          <b className={styles['fails']}>
-            Computed in this browser just now: {broken} of {results.length} do not hold.
-          </b>
-        )}{' '}
-        <span className="soft">
-          Seen: read in a public copy. From memory: still to be opened. Common practice: no source. Our own design:
-          ours.
-        </span>
-      </output>
+      Nothing here holds “{sought}”.{' '}
+      <Button kind="link" onPress={onShowAll}>
+        Show all
+      </Button>
     </p>
   );
 }
 
-/** An address such as evidence#one-rep-max/wathan is drawn after the browser looked for it. */
-const useGoToAddress = (): void => {
+const copyReadably = (event: ClipboardEvent): void => {
+  const selection = document.getSelection();
+  if (!selection || selection.rangeCount === 0) return;
+  const text = copiedText(selection.getRangeAt(0).cloneContents());
+  if (text === null) return;
+  event.clipboardData.setData('text/plain', text);
+  event.preventDefault();
+};
+
+/** Running heads of the printed book, while it is open. */
+const usePageStyles = (): void => {
   useEffect(() => {
-    const id = decodeURIComponent(location.hash.slice(1));
-    if (id) document.getElementById(id)?.scrollIntoView();
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(pageStyles(OUTLINE));
+    document.adoptedStyleSheets.push(sheet);
+    return () => {
+      document.adoptedStyleSheets = document.adoptedStyleSheets.filter((other) => other !== sheet);
+    };
   }, []);
 };

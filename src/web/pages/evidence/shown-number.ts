@@ -1,7 +1,17 @@
 /** A number as a person reads it: six significant figures, no trailing noughts. */
 export const shownNumber = (value: number): string => {
   if (!Number.isFinite(value)) return value > 0 ? '∞' : value < 0 ? '−∞' : 'not a number';
-  return String(Number(value.toPrecision(6))).replace('-', '−');
+  return powerOfTen(String(Number(value.toPrecision(6)))).replaceAll('-', '−');
+};
+
+const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+
+/** "1.2e-7" as 1.2 · 10⁻⁷. */
+const powerOfTen = (text: string): string => {
+  const [factor = text, power] = text.split('e');
+  if (power === undefined) return text;
+  const raised = power.replaceAll(/./g, (letter) => (letter === '-' ? '⁻' : (RAISED[Number(letter)] ?? '')));
+  return `${factor} · 10${raised}`;
 };
 
 /** "0 to 100", "at most 1", "any". */
@@ -11,3 +21,6 @@ export const shownRange = ([low, high]: readonly [number, number]): string => {
   if (high === Infinity) return `at least ${shownNumber(low)}`;
   return `${shownNumber(low)} to ${shownNumber(high)}`;
 };
+
+/** "kg", or nothing where a quantity has no unit. */
+export const shownUnit = (unit: string): string => (unit === '1' ? '' : unit);

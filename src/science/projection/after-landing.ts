@@ -1,0 +1,78 @@
+import { formula } from '../formula.ts';
+import { curveOf, type Curve } from '../plot.ts';
+import { ENGLISH_2020, MOORE_2014, OUR_OWN_DESIGN, SIBONGA_2007 } from '../sources.ts';
+import { FEMORAL_NECK, OXYGEN_UPTAKE, STRENGTH } from './quantities.table.ts';
+
+/** After landing a deficit goes by halves, at a pace of its own for each quantity and person. */
+
+/** Part of a deficit that is left after landing. */
+export const partLeftAfterLanding = formula(
+  {
+    id: 'projection/part-left-after-landing',
+    revision: 1,
+    title: 'Part of a deficit that is left after landing',
+    equation: '2^(−t / h)',
+    inputs: [
+      { name: 'days after landing', symbol: 't', unit: 'd', possible: [0, 36500], valid: [0, 1095] },
+      { name: 'half-life', symbol: 'h', unit: 'd', possible: [0.1, 36500], valid: [1, 1500] },
+    ],
+    output: { name: 'part that is left', symbol: 'left', unit: '1' },
+    source: SIBONGA_2007,
+    restsOn: [MOORE_2014, ENGLISH_2020],
+    doesNotKnow:
+      'The exponential shape was fitted to bone; for oxygen uptake and strength it is our own. Some people never return to where they were, and density comes back before the strength of bone does.',
+    plot: {
+      says: 'Oxygen uptake is back within a month; strength of the knees takes a season, the femoral neck years. Points: published deficits over the first one after landing.',
+      x: { name: 'days after landing', unit: 'd' },
+      y: { name: 'part of the deficit that is left', unit: '1' },
+      curves: (): readonly Curve[] => [
+        curveOf('maximal oxygen uptake', partLeftAfterLanding, [0, 180], (day) => [day, OXYGEN_UPTAKE.halfLife]),
+        curveOf('strength of the knee extensors', partLeftAfterLanding, [0, 180], (day) => [day, STRENGTH.halfLife]),
+        curveOf('femoral neck', partLeftAfterLanding, [0, 180], (day) => [day, FEMORAL_NECK.halfLife]),
+        {
+          label: 'oxygen uptake of five (Moore 2010), from the day after landing',
+          scattered: true,
+          points: [
+            [0, 1],
+            [9, 4.027 / 11.745],
+          ],
+        },
+        {
+          label: 'knee extension of 26 (English 2020), from 5 days after landing',
+          scattered: true,
+          points: [
+            [0, 1],
+            [9, 6.25 / 6.94],
+            [25, 4.63 / 6.94],
+          ],
+        },
+      ],
+    },
+  },
+  (day: number, halfLife: number): number => 2 ** (-day / halfLife),
+);
+
+/** Half-life of a deficit between two measurements [d]. */
+export const halfLifeBetween = formula(
+  {
+    id: 'projection/half-life-between',
+    revision: 1,
+    title: 'Half-life of a deficit between two measurements [d]',
+    equation: 'h = t · ln(2) / ln(deficit_1 / deficit_2)',
+    inputs: [
+      { name: 'first deficit', symbol: 'deficit_1', unit: '%', possible: [0.001, 100], valid: [0.5, 50] },
+      { name: 'second deficit', symbol: 'deficit_2', unit: '%', possible: [0.001, 100], valid: [0.1, 50] },
+      { name: 'days between', symbol: 't', unit: 'd', possible: [0, 36500], valid: [1, 1500] },
+    ],
+    conditions: [
+      {
+        says: 'The second deficit is smaller than the first, by a thousandth of itself or more.',
+        holds: (first = 0, second = 0) => first >= 1.001 * second,
+      },
+    ],
+    output: { name: 'half-life', symbol: 'h', unit: 'd' },
+    source: OUR_OWN_DESIGN,
+    doesNotKnow: 'Where two deficits lie close together their errors make any half-life.',
+  },
+  (first: number, second: number, days: number): number => (days * Math.LN2) / Math.log(first / second),
+);

@@ -1,0 +1,181 @@
+import { method } from '../method.ts';
+import { randomStream } from '../random.ts';
+import { BLACKMAN_VIGNA_2021, OUR_OWN_DESIGN } from '../sources.ts';
+import type { Refused } from './adherence.ts';
+import { drawPeople, startWalk, walkOn, type DrawnPeople, type Walk } from './joint-draws.ts';
+import { faultOfLandings, weighedLandings, type LandingDay } from './landing.ts';
+import { faultOfLine, type Line } from './line.ts';
+import { readOff, type ProjectionModel } from './model.ts';
+import { fillNormals } from './normal-draws.ts';
+import { takeQuantiles } from './order-statistics.ts';
+import { beyondTheData, type Asked } from './prediction.ts';
+import { BOX_MULLER_1958, HYNDMAN_FAN_1996 } from './sources.ts';
+
+/** Everything unknown at once, through flight, landing and after it: drawn, because no closed form has all of it. */
+
+export interface JointGiven {
+  readonly model: ProjectionModel;
+  readonly of: Exclude<Asked, 'test'>;
+  readonly landings: readonly LandingDay[];
+  /** Ascending, from launch on; they may go past the last landing. */
+  readonly days: readonly number[];
+  readonly draws: number;
+  readonly seed: number;
+  /** Ascending, from 0 to 1. */
+  readonly levels: readonly number[];
+  readonly line?: Line;
+}
+
+export interface JointDay {
+  readonly day: number;
+  /** One for each level. */
+  readonly values: readonly number[];
+}
+
+/** Shares of the draws that lie under a line. */
+export type SharesUnder =
+  | {
+      readonly kind: 'estimate';
+      readonly line: Line;
+      readonly byDay: readonly number[];
+      /** On any of the days. */
+      readonly ever: number;
+    }
+  | Refused;
+
+export type JointResult =
+  | {
+      readonly kind: 'bands';
+      readonly levels: readonly number[];
+      readonly days: readonly JointDay[];
+      /** Quantiles of the lowest value of each draw over all days. */
+      readonly lowest: readonly number[];
+      readonly under: SharesUnder | null;
+      readonly cautions: readonly string[];
+    }
+  | Refused;
+
+const [FEWEST_DRAWS, MOST_DRAWS, LAST_DAY] = [100, 1_000_000, 36_500] as const;
+
+const isAscending = (values: readonly number[], low: number, high: number): boolean =>
+  values.length > 0 &&
+  values.every(
+    (value, place) => value >= low && value <= high && (place === 0 || value > (values[place - 1] ?? value)),
+  );
+
+const faultOf = ({ landings, days, draws, levels, model }: JointGiven): Refused | null => {
+  const reason = !(Number.isInteger(draws) && draws >= FEWEST_DRAWS && draws <= MOST_DRAWS)
+    ? `Draws must be a whole number from ${FEWEST_DRAWS} to ${MOST_DRAWS}; they are ${draws}.`
+    : !isAscending(days, 0, LAST_DAY)
+      ? `Days must ascend, from 0 to ${LAST_DAY}.`
+      : !isAscending(levels, 0, 1)
+        ? 'Levels must ascend, from 0 to 1.'
+        : model.slices.length === 0
+          ? 'The model holds nothing to draw from.'
+          : null;
+  return reason === null ? faultOfLandings(landings) : { kind: 'refused', reason };
+};
+
+const countBelow = (values: Float64Array, at: number): number => {
+  let count = 0;
+  for (const value of values) if (value < at) count += 1;
+  return count;
+};
+
+/** Looks at everybody on each of the days, in order. */
+const walkThrough = (
+  { model, days, draws, seed }: JointGiven,
+  people: DrawnPeople,
+  lastLanding: number,
+  look: (day: number, walk: Walk) => void,
+): Walk => {
+  const walk = startWalk(draws);
+  const chance = new Float64Array(draws);
+  let from = 0;
+  for (const to of days) {
+    // After the last landing nothing drifts any more. The stream has the name of its day: more days, the same days before.
+    if (from < lastLanding) fillNormals(randomStream(seed, `drift until day ${to}`), chance);
+    walkOn(people, walk, { from, to, course: model.course(to), driftPerDay: model.driftPerDay }, chance);
+    look(to, walk);
+    from = to;
+  }
+  return walk;
+};
+
+/** Where a line lies on the scale of the model, or why nothing is said against it. */
+const placeOfLine = (model: ProjectionModel, line: Line): number | Refused => {
+  const fault = faultOfLine(line);
+  if (fault) return fault;
+  if (model.scale === 'percent') return line.at;
+  return line.at > 0
+    ? Math.log(line.at)
+    : { kind: 'refused', reason: `"${line.name}" must lie above zero; it is ${line.at}.` };
+};
+
+/** Bands through flight, landing and after it, with everything unknown at once. */
+export const jointProjection = method(
+  {
+    id: 'projection/joint-projection',
+    revision: 1,
+    title: 'Bands through flight, landing and after it, with everything unknown at once',
+    equations: [
+      'adherence from its posterior, weighed by what the tests say of it; (L_0, A) from the two states at that dose',
+      'drift(t) = drift(s) + √(q · (t − s)) · N(0, 1) until landing',
+      'in flight: z(t) = L_0 − A · g(t) − drift(t)',
+      'after landing on day T: z(t) = L_0 − (A · g(T) + drift(T)) · 2^(−(t − T) / h), ln h ~ N(ln h_median, SD_h^2)',
+      'bands: quantiles of z over all draws on each day, straight between neighbours; then exp(z) where the scale is logarithmic',
+    ],
+    inputs: [
+      { name: 'draws', symbol: 'n', unit: '1', possible: [FEWEST_DRAWS, MOST_DRAWS], valid: [1000, MOST_DRAWS] },
+      { name: 'day', symbol: 't', unit: 'd', possible: [0, LAST_DAY], valid: [0, 1500] },
+      { name: 'landing day', symbol: 'T', unit: 'd', possible: [1, 3650], valid: [1, 365] },
+      { name: 'level', symbol: 'p', unit: '1', possible: [0, 1], valid: [0.01, 0.99] },
+      { name: 'half-life after landing', symbol: 'h', unit: 'd', possible: [0.1, 36500], valid: [1, 1500] },
+    ],
+    outputs: [
+      { name: 'value at each level on each day', symbol: 'Q_p(t)', unit: 'as measured, or %' },
+      { name: 'lowest value over all days, at each level', symbol: 'Q_min', unit: 'as measured, or %' },
+      { name: 'share of draws under a verified line', symbol: 'P', unit: '1' },
+    ],
+    refuses: [
+      'Draws must be a whole number from 100 to 1000000.',
+      'Days and levels must ascend.',
+      'No landing day that could happen.',
+      'A line that has not been compared with the rule as printed: bands are given, no probability.',
+    ],
+    source: OUR_OWN_DESIGN,
+    restsOn: [BLACKMAN_VIGNA_2021, BOX_MULLER_1958, HYNDMAN_FAN_1996],
+    doesNotKnow:
+      'A quantile from n draws lies at its level only to within √(p · (1 − p) / n): 0.002 at p = 0.05 and 10,000 draws. Adherence, amplitude, drift, landing and recovery count as independent of one another.',
+  },
+  (given: JointGiven): JointResult => {
+    const fault = faultOf(given);
+    if (fault) return fault;
+    const { model, of, days, draws, levels, line } = given;
+    const landings = weighedLandings(given.landings);
+    const lastLanding = landings.at(-1)?.day ?? 0;
+    const people = drawPeople(model, landings, of, given);
+    const place = line ? placeOfLine(model, line) : null;
+    const read = (values: Float64Array): readonly number[] =>
+      takeQuantiles(values, levels).map((value) => readOff(model, value));
+    const rows: JointDay[] = [];
+    const byDay: number[] = [];
+    const walk = walkThrough(given, people, lastLanding, (day, { now }) => {
+      if (typeof place === 'number') byDay.push(countBelow(now, place) / draws);
+      // Today’s values are made anew each day: their order may be lost.
+      rows.push({ day, values: read(now) });
+    });
+    const ever = typeof place === 'number' ? countBelow(walk.lowest, place) / draws : 0;
+    return {
+      kind: 'bands',
+      levels,
+      days: rows,
+      lowest: read(walk.lowest),
+      under: line && typeof place === 'number' ? { kind: 'estimate', line, byDay, ever } : refusedOr(place),
+      cautions: beyondTheData(Math.min(days.at(-1) ?? 0, lastLanding), model.longestFlight),
+    };
+  },
+);
+
+const refusedOr = (place: number | Refused | null): Refused | null =>
+  place === null || typeof place === 'number' ? null : place;

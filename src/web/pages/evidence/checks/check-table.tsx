@@ -1,0 +1,116 @@
+import type { ReactNode } from 'react';
+import type { Check } from '#science/check.ts';
+import type { FormulaInput } from '#science/formula.ts';
+import { MathText } from '../equation/math-text.tsx';
+import { Prose } from '../equation/prose.tsx';
+import { shownNumber } from '../shown-number.ts';
+import { checkGroups, shortSource } from './check-groups.ts';
+import type { Recomputed } from './check-run.ts';
+import { useResults } from './check-run-context.ts';
+import styles from './checks.module.css';
+
+interface CheckTableProps {
+  readonly label: string;
+  readonly checks: readonly Check[];
+  /** The inputs of a formula, a column for each; elsewhere a check says what it is of. */
+  readonly inputs?: readonly FormulaInput[];
+}
+
+const RESULT_COLUMNS = 4;
+
+/** What was printed, and what comes out here and now. Rows stand under the reason for their tolerance. */
+export function CheckTable({ label, checks, inputs }: CheckTableProps) {
+  const groups = checkGroups(checks);
+  const width = (inputs?.length ?? 1) + RESULT_COLUMNS;
+  return (
+    <section className={styles['scroll']} aria-label={label}>
+      <table className={styles['checks']}>
+        <CheckHead {...(inputs ? { inputs } : {})} />
+        {groups.map((group, place) => (
+          <tbody key={place}>
+            <tr>
+              <th scope="rowgroup" colSpan={width} className={styles['reason']}>
+                {capital(group.because)}. <span>{shortSource(group.source.text)}</span>
+              </th>
+            </tr>
+            <CheckRows checks={group.checks} />
+          </tbody>
+        ))}
+      </table>
+    </section>
+  );
+}
+
+function CheckHead({ inputs }: Pick<CheckTableProps, 'inputs'>) {
+  return (
+    <thead>
+      <tr>
+        {inputs?.map(({ name, symbol, unit }) => (
+          <th scope="col" className="number" key={symbol + name} title={`${name} [${unit}]`}>
+            <MathText text={symbol} />
+          </th>
+        )) ?? <th scope="col">Of</th>}
+        <th scope="col" className="number">
+          Printed
+        </th>
+        <th scope="col" className="number">
+          Computed now
+        </th>
+        <th scope="col" className="number">
+          Within
+        </th>
+        <th scope="col">Holds</th>
+      </tr>
+    </thead>
+  );
+}
+
+function CheckRows({ checks }: { readonly checks: readonly Check[] }) {
+  const results = useResults(checks);
+  return checks.map((check, place) => (
+    <tr key={place}>
+      {check.kind === 'formula' ? (
+        check.given.map((value, at) => (
+          <td key={at} className="number">
+            {shownNumber(value)}
+          </td>
+        ))
+      ) : (
+        <td>
+          <Prose text={check.title} />
+        </td>
+      )}
+      <td className="number">{shownNumber(check.printed)}</td>
+      <Outcome found={results[place]} within={check.within} />
+    </tr>
+  ));
+}
+
+function Outcome({ found, within }: { readonly found: Recomputed | undefined; readonly within: number }): ReactNode {
+  const tolerance = <td className="number soft">{within === 0 ? 'exact' : shownNumber(within)}</td>;
+  if (!found)
+    return (
+      <>
+        <td className="number faint">…</td>
+        {tolerance}
+        <td className="faint">computing</td>
+      </>
+    );
+  if (found.kind === 'failed')
+    return (
+      <>
+        <td className="number">–</td>
+        {tolerance}
+        <td className={styles['fails']}>did not compute: {found.why}</td>
+      </>
+    );
+  return (
+    <>
+      <td className="number">{shownNumber(found.value)}</td>
+      {tolerance}
+      <td className={found.holds ? undefined : styles['fails']}>{found.holds ? 'holds' : 'does not hold'}</td>
+    </>
+  );
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1).replace(/\.$/, '');

@@ -1,0 +1,33 @@
+import { Fragment } from 'react';
+import { Link } from 'wouter';
+import { useHouse } from '../../../windows.ts';
+import { SCREENS_OF_ENTRIES, type ScreenName } from './screens-of-entries.table.ts';
+import { isEvidenceOnly, pathOfScreen } from './screens.ts';
+
+/** The screens on which a number rests on this entry. */
+export function ScreenLinks({ id }: { readonly id: string }) {
+  const { data: house } = useHouse();
+  const person = house?.people[0]?.id ?? null;
+  const screens = SCREENS_OF_ENTRIES[id] ?? [];
+  if (screens.length === 0)
+    return (
+      <p className="soft">
+        {isEvidenceOnly(id) ? 'Shown here only, on purpose: no plan and no screen uses it.' : 'On no screen yet.'}
+      </p>
+    );
+  return (
+    <p>
+      {screens.map((screen, place) => (
+        <Fragment key={screen}>
+          {place > 0 && ', '}
+          <ScreenLink screen={screen} person={person} />
+        </Fragment>
+      ))}
+    </p>
+  );
+}
+
+function ScreenLink({ screen, person }: { readonly screen: ScreenName; readonly person: string | null }) {
+  const path = pathOfScreen(screen, person);
+  return path === null ? screen : <Link href={path}>{screen}</Link>;
+}

@@ -1,0 +1,47 @@
+/** Made by `npx vitest run test/screens-of-entries.test.ts --update`, which follows the sources: do not edit. */
+
+export type ScreenName =
+  'Desk' | 'Sheet' | 'Card' | 'Capacity' | 'Crossing' | 'Record' | 'Programmes' | 'In and out' | 'Settings';
+
+/** The screens on which a number rests on an entry; an entry that is not here is on none. */
+export const SCREENS_OF_ENTRIES: Readonly<Record<string, readonly ScreenName[]>> = {
+  'axial-load/in-flight': ['Crossing'],
+  'axial-load/on-ground': ['Crossing'],
+  'axial-load/shoulder-excess': ['Desk', 'Sheet', 'Card', 'Crossing'],
+  'body-weight-share/drop-along': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/drop-between': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/drop-of-leaning': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/of-bending': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/of-curl': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/of-heel-raise': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/of-press-or-row': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/of-straight-arm-raise': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/part': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/rise-of-ankle': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'body-weight-share/rise-of-foot': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'crossing/bar-equivalent': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'crossing/bar-part': ['Desk', 'Sheet', 'Card', 'Crossing'],
+  'crossing/body-weight-added': ['Desk', 'Sheet', 'Card', 'Crossing'],
+  'crossing/capped-off': ['Desk', 'Sheet', 'Card', 'Crossing'],
+  'crossing/machine-target': ['Desk', 'Sheet', 'Card', 'Crossing'],
+  'crossing/true-fraction': ['Desk', 'Sheet', 'Card', 'Crossing'],
+  'effort/effective-repetitions': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'effort/repetitions-in-reserve': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'estimate/log-sd': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'estimate/log-slope': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'estimate/novice-reserve-sd': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'estimate/reserve-sd': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'one-rep-max/brzycki': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'one-rep-max/epley': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'one-rep-max/wathan': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'repetition-maximum/fraction-allowing': ['Desk', 'Sheet', 'Card', 'Crossing'],
+  'repetition-maximum/multiplier': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'repetition-maximum/of-set': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'repetition-multiplier/brzycki': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'repetition-multiplier/epley': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'repetition-multiplier/wathan': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'static-share/above-l5': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'static-share/above-legs': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'static-share/above-navel': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+  'static-share/above-stance-leg': ['Desk', 'Sheet', 'Card', 'Capacity', 'Crossing'],
+};

@@ -1,0 +1,45 @@
+import type { AnyTable, Cell } from '#science/sourced-table.ts';
+import { Prose } from '../equation/prose.tsx';
+import { shownNumber, shownUnit } from '../shown-number.ts';
+import { EntryFrame } from './entry-frame.tsx';
+import styles from './entry.module.css';
+
+/** Published figures as they were printed. */
+export function TableEntry({ table: { record, columns, shown } }: { readonly table: AnyTable }) {
+  const numeric = columns.map((_, place) => shown.every((row) => typeof row[place] !== 'string'));
+  const classOf = (place: number): string | undefined => (numeric[place] ? 'number' : undefined);
+  return (
+    <EntryFrame record={record} kind="Table">
+      <section className={styles['scroll']} aria-label={record.title}>
+        <table className={styles['printed']}>
+          <thead>
+            <tr>
+              {columns.map(({ name, unit }, place) => (
+                <th scope="col" key={name} className={classOf(place)}>
+                  <Prose text={name} />
+                  {shownUnit(unit) && <span className={styles['unit']}> {shownUnit(unit)}</span>}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map((row, at) => (
+              <tr key={at}>
+                {row.map((cell, place) => (
+                  <td key={place} className={classOf(place)}>
+                    <CellText cell={cell} />
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </EntryFrame>
+  );
+}
+
+function CellText({ cell }: { readonly cell: Cell }) {
+  if (cell === null) return <span className="faint">–</span>;
+  return typeof cell === 'number' ? shownNumber(cell) : <Prose text={cell} />;
+}
