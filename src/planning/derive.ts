@@ -219,4 +219,10 @@ const frozenEstimate = (context: PlanContext, id: ExerciseId, machine: Machine, 
 };
 
 const trackProgress = (progress: Progress): readonly TrackProgress[] =>
-  [...progress.tracks.values()].map(({ track, exercise, last, signed }) => ({ track, exercise, last, signed }));
+  [...progress.tracks.values()].map(({ track, exercise, machine, last, signed }) => ({
+    track,
+    exercise,
+    machine,
+    last,
+    signed,
+  }));
