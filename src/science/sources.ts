@@ -112,6 +112,10 @@ export const COYLE_1984 = cited(
   'from memory',
   'Coyle E.F. et al. (1984) Time course of loss of adaptations after stopping prolonged intense endurance training. Journal of Applied Physiology 57:1857–1864.',
 );
+export const LEE_2004 = cited(
+  'seen',
+  'Lee S.M.C. et al. (2004) Foot-ground reaction force during resistive exercise in parabolic flight. Aviation, Space, and Environmental Medicine 75(5):405–412.',
+);
 export const SIBONGA_2007 = cited(
   'from memory',
   'Sibonga J.D. et al. (2007) Recovery of spaceflight-induced bone loss. Bone 41:973–978.',

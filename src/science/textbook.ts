@@ -8,12 +8,16 @@ import { CABIN } from './cabin/chapters.ts';
 import { CRITICAL_POWER } from './critical-power/chapters.ts';
 import { CROSSING } from './crossing/chapters.ts';
 import { ESTIMATION } from './estimation/chapters.ts';
+import { DOSE } from './dose/chapters.ts';
 import type { AnyFormula, EntryRecord, Source } from './formula.ts';
 import { HAND } from './hand/chapters.ts';
 import { JUMP } from './jump/chapters.ts';
 import type { AnyMethod } from './method.ts';
+import { RESUMING } from './resuming/chapters.ts';
 import { RETURN } from './return/chapters.ts';
+import { NOVICE } from './novice/chapters.ts';
 import { PROJECTION } from './projection/chapters.ts';
+import { LOAD } from './load/chapters.ts';
 import type { AnyTable } from './sourced-table.ts';
 import { SCHEDULING } from './scheduling/chapters.ts';
 import { STANDARDS } from './standards/chapters.ts';
@@ -31,6 +35,7 @@ export const PARTS: readonly Part[] = [
   JUMP,
   VELOCITY,
   ADAPTATION,
+  NOVICE,
   AEROBIC,
   CRITICAL_POWER,
   HAND,
@@ -38,6 +43,9 @@ export const PARTS: readonly Part[] = [
   PROJECTION,
   SCHEDULING,
   CABIN,
+  DOSE,
+  RESUMING,
+  LOAD,
 ];
 
 export const ALL_CHAPTERS: readonly Chapter[] = PARTS.flatMap(({ chapters }) => chapters);

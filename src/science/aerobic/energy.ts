@@ -1,24 +1,15 @@
 import { formula } from '../formula.ts';
 import { bodyMass } from '../inputs.ts';
-import { flow, minutesInput, power, uptake } from './inputs.ts';
+import { flow, minutesInput, uptake } from './inputs.ts';
 import { flowOfUptake } from './uptake-units.ts';
 import { ACSM_HANDBOOK, BUSHMAN_2020, WEIR_1949 } from './sources.ts';
 import { RESTING_UPTAKE } from './walking-and-running.ts';
-import {
-  watts,
-  type Kilograms,
-  type Minutes,
-  type OxygenFlow,
-  type OxygenUptake,
-  type Watts,
-} from '#units/quantity.ts';
+import { type Kilograms, type Minutes, type OxygenFlow, type OxygenUptake } from '#units/quantity.ts';
 
-/** From oxygen to energy, and to the heat that a cabin must carry off. */
+/** From oxygen to energy. */
 
 /** Energy of a litre of oxygen, as handbooks take it [kcal/L]. */
 export const KILOCALORIES_PER_LITRE = 5;
-/** Joules of a kilocalorie, thermochemical. */
-const JOULES_PER_KILOCALORIE = 4184;
 
 const mass = bodyMass('M');
 const taken = flow('oxygen taken up', 'VO2_L', [0.15, 7]);
@@ -82,42 +73,4 @@ export const energyOfGasExchange = formula(
     doesNotKnow: 'Protein burnt; and above a hard effort the carbon dioxide is no longer that of the fuel alone.',
   },
   (used: OxygenFlow, given: OxygenFlow): number => 3.941 * used + 1.106 * given,
-);
-
-/** Metabolic power of oxygen taken up [W]. */
-export const metabolicPower = formula(
-  {
-    id: 'energy/metabolic-power',
-    revision: 1,
-    title: 'Metabolic power of oxygen taken up [W]',
-    equation: '5.0 · VO2_L · 4184 / 60',
-    inputs: [taken],
-    output: { name: 'metabolic power', symbol: 'P_met', unit: 'W' },
-    ...handbook,
-    doesNotKnow: 'What is burnt.',
-  },
-  (used: OxygenFlow): Watts => watts((energyRate(used) * JOULES_PER_KILOCALORIE) / 60),
-);
-
-/** Heat that a bout gives off to the cabin [W]. */
-export const heatGivenOff = formula(
-  {
-    id: 'energy/heat',
-    revision: 1,
-    title: 'Heat that a bout gives off to the cabin [W]',
-    equation: '5.0 · VO2_L · 4184 / 60 − P',
-    inputs: [taken, power('mechanical power', 'P', [0, 450])],
-    conditions: [
-      {
-        says: 'The mechanical power lies below the metabolic power.',
-        holds: (used = 0, mechanical = 0) =>
-          mechanical <= (KILOCALORIES_PER_LITRE * used * JOULES_PER_KILOCALORIE) / 60,
-      },
-    ],
-    output: { name: 'heat', symbol: 'Q', unit: 'W' },
-    ...handbook,
-    doesNotKnow:
-      'What the body stores meanwhile, and whether the cabin can take it: weightless, without a fan, it stays.',
-  },
-  (used: OxygenFlow, mechanical: Watts): Watts => watts(metabolicPower(used) - mechanical),
 );

@@ -19,6 +19,10 @@ export type Estimated = Estimate | Refused;
 
 export const refused = (reason: string): Refused => ({ kind: 'refused', reason });
 
+/** All refusals among these as one: a person puts everything right at once. */
+export const refusedTogether = (...given: readonly ({ readonly kind: string } | Refused | undefined)[]): Refused =>
+  refused(given.flatMap((each) => (each && 'reason' in each ? [each.reason] : [])).join(' '));
+
 /** Every reason why a method cannot take these numbers, in the order of its inputs, as one text; none if it can. */
 export const refusalOf = (record: Pick<MethodRecord, 'inputs'>, given: readonly number[]): Refused | undefined => {
   const reasons = impossibilities(record, given);

@@ -29,12 +29,15 @@ test('every formula of this folder was recomputed, and nothing else', () => {
   expect(Object.keys(equations).toSorted()).toEqual(formulas.map(({ record }) => record.id).toSorted());
 });
 
-test.each(formulas.map((formula) => [formula.record.id, formula] as const))('%s gives what Python gives', (id, formula) => {
-  const rows = equations[id] ?? [];
-  expect(rows.length).toBeGreaterThan(10);
-  const off = rows.filter((row) => {
-    const [given, value] = [row.slice(0, -1), row.at(-1) ?? Number.NaN];
-    return !(Math.abs(callWith(formula, given) - value) <= WITHIN * Math.max(1, Math.abs(value)));
-  });
-  expect(off).toEqual([]);
-});
+test.each(formulas.map((formula) => [formula.record.id, formula] as const))(
+  '%s gives what Python gives',
+  (id, formula) => {
+    const rows = equations[id] ?? [];
+    expect(rows.length).toBeGreaterThan(10);
+    const off = rows.filter((row) => {
+      const [given, value] = [row.slice(0, -1), row.at(-1) ?? Number.NaN];
+      return !(Math.abs(callWith(formula, given) - value) <= WITHIN * Math.max(1, Math.abs(value)));
+    });
+    expect(off).toEqual([]);
+  },
+);

@@ -1,4 +1,4 @@
-import type { Check } from '../check.ts';
+import { printedResults, type Check } from '../check.ts';
 import { BODY, WINTER_BODY, type BodyModel } from './body-model.ts';
 import { BOTTOM_POSTURES, type LegLift } from './postures.ts';
 import { SEXES, type Sex } from './segments.ts';
@@ -141,26 +141,30 @@ const WINTER_WORK: readonly (readonly [ShareModel, number])[] = [
 
 export const workShareChecks: readonly Check[] = [
   ...SEXES.flatMap((sex) =>
-    Object.entries(WORK).map(([model, pair]) =>
-      series(
+    printedResults(
+      bodyWeightShare,
+      OUR_OWN_DESIGN,
+      0.00005 + 1e-9,
+      FOUR_DECIMALS,
+      Object.entries(WORK).map(([model, pair]) => [
         `Work-matched share: ${model}, ${sex}`,
         // The models are the keys of the table above.
         () => bodyWeightShare(model as ShareModel, sex).work,
         of(pair, sex),
-        0.00005 + 1e-9,
-        FOUR_DECIMALS,
-      ),
+      ]),
     ),
   ),
   ...SEXES.flatMap((sex) =>
-    JOINT.map(([model, pair]) =>
-      series(
+    printedResults(
+      bodyWeightShare,
+      OUR_OWN_DESIGN,
+      0.0005 + 1e-9,
+      'printed to three decimals',
+      JOINT.map(([model, pair]) => [
         `Joint-matched share: ${model}, ${sex}`,
         () => jointShareOf(model, sex),
         of(pair, sex),
-        0.0005 + 1e-9,
-        'printed to three decimals',
-      ),
+      ]),
     ),
   ),
   ...WINTER_WORK.map(([model, printed]) =>

@@ -1,7 +1,7 @@
 import type { Part } from '../chapter.ts';
 import { postureChecks, squatInsideChecks, staticShareChecks, workShareChecks } from './body-weight-share.checks.ts';
 import { momentChecks } from './moments.checks.ts';
-import { shareMatchingMoment } from './moments.ts';
+import { momentMatchedShares, shareMatchingMoment } from './moments.ts';
 import { segmentChecks } from './segments.checks.ts';
 import { shareFormulaChecks } from './share-formulas.checks.ts';
 import {
@@ -17,6 +17,7 @@ import {
   shareOfPressOrRow,
   shareOfStraightArmRaise,
 } from './share-formulas.ts';
+import { bodyWeightShare } from './work-share.ts';
 import { shareAboveL5, shareAboveLegs, shareAboveNavel, shareAboveStanceLeg } from './static-share.ts';
 
 export const BODY: Part = {
@@ -45,12 +46,14 @@ export const BODY: Part = {
         shareOfCurl,
         shareOfStraightArmRaise,
       ],
+      methods: [bodyWeightShare],
       checks: [...workShareChecks, ...shareFormulaChecks, ...squatInsideChecks, ...postureChecks],
     },
     {
       heading: 'Moments at the bottom of the squat',
       says: 'Why one share cannot satisfy hip, knee and ankle at once.',
       formulas: [shareMatchingMoment],
+      methods: [momentMatchedShares],
       checks: momentChecks,
     },
   ],

@@ -1,4 +1,4 @@
-import type { Check } from '../check.ts';
+import { printedResults, type Check } from '../check.ts';
 import { BODY } from './body-model.ts';
 import {
   balancedTrunkLean,
@@ -13,7 +13,7 @@ import {
   type LegJoint,
 } from './moments.ts';
 import type { Sex } from './segments.ts';
-import { OUR_OWN_DESIGN } from '../sources.ts';
+import { OUR_OWN_DESIGN, SCIPY } from '../sources.ts';
 import { degrees, fraction, type StatureFraction } from '#units/quantity.ts';
 
 /** A parallel squat with a bar of one and a half body weights. */
@@ -161,17 +161,36 @@ const TWICE_ROUNDED =
   'printed from a moment and a lever arm that were rounded to four decimals: 0.00005 / 0.033, and again for the arm';
 
 const matchesOf = (sex: Sex, { matching, hipShareAtForty: printed }: Printed): readonly Check[] => [
-  ...rows(
-    `Share that matches the moment, ${sex}`,
-    matching,
-    (joint) => matchOf(sex).shares[joint],
-    (joint) => (joint === 'ankle' ? 0.0035 : 0.0005),
-    (joint) => (joint === 'ankle' ? TWICE_ROUNDED : THREE),
+  ...JOINTS.flatMap((joint, place) =>
+    printedResults(
+      momentMatchedShares,
+      OUR_OWN_DESIGN,
+      joint === 'ankle' ? 0.0035 : 0.0005,
+      joint === 'ankle' ? TWICE_ROUNDED : THREE,
+      [
+        [
+          `Share that matches the moment, ${sex}: ${joint}`,
+          () => matchOf(sex).shares[joint],
+          matching[place] ?? Number.NaN,
+        ],
+      ],
+    ),
   ),
   check(`Hip share where the lean stays at 40°, ${sex}`, () => hipShareAtForty(sex), printed, 0.0005, THREE),
 ];
 
-export const momentChecks: readonly Check[] = (['male', 'female'] as const).flatMap((sex) => {
-  const printed = PRINTED[sex];
-  return [balanceOf, momentsOf, changesOf, matchesOf].flatMap((of) => of(sex, printed));
-});
+/** Leans at which the squat balances, found by Brent’s search of SciPy over geometry written a second time. */
+const balancedBySciPy = (sex: Sex, onGround: number, inFlight: number): readonly Check[] =>
+  printedResults(momentMatchedShares, SCIPY, 5e-7, 'printed to six decimals', [
+    [`Trunk lean in 1 g [°], ${sex}, by SciPy`, () => matchOf(sex).leanOnGround, onGround],
+    [`Trunk lean weightless [°], ${sex}, by SciPy`, () => matchOf(sex).leanInFlight, inFlight],
+  ]);
+
+export const momentChecks: readonly Check[] = [
+  ...(['male', 'female'] as const).flatMap((sex) => {
+    const printed = PRINTED[sex];
+    return [balanceOf, momentsOf, changesOf, matchesOf].flatMap((of) => of(sex, printed));
+  }),
+  ...balancedBySciPy('male', 35.887477, 31.139218),
+  ...balancedBySciPy('female', 27.499378, 24.474613),
+];

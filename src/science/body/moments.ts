@@ -1,10 +1,12 @@
 import { formula } from '../formula.ts';
-import { length, ratio } from '../inputs.ts';
+import { angle, length, ratio } from '../inputs.ts';
+import { method } from '../method.ts';
 import { bisect, type RootResult } from '../numeric/root.ts';
-import type { BodyModel } from './body-model.ts';
+import { spaced, type Curve } from '../plot.ts';
+import { BODY, type BodyModel } from './body-model.ts';
 import { ANKLE_ALONG_FOOT, figure, type Figure, type Posture } from './planar-model.ts';
 import { OUR_OWN_DESIGN } from '../sources.ts';
-import { FREGLY_2015, SJOBERG_2020 } from './sources.ts';
+import { DE_LEVA_1996, FREGLY_2015, SJOBERG_2020 } from './sources.ts';
 import { degrees, fraction, type Fraction, type StatureFraction } from '#units/quantity.ts';
 
 /**
@@ -129,26 +131,72 @@ export const PARALLEL_LEGS: LegPosture = { shankLean: degrees(30), thighLean: de
 /** 300 lb on a person of 200 lb. */
 const USUAL_BAR = fraction(1.5);
 
-/** Shares that match hip, knee and ankle of a balanced squat. */
-export const momentMatchedShares = (
-  body: BodyModel,
-  bar: Fraction = USUAL_BAR,
-  legs: LegPosture = PARALLEL_LEGS,
-): MomentMatch => {
-  const [ground, flight] = [balancedTrunkLean(body, legs, bar, '1 g'), balancedTrunkLean(body, legs, bar, '0 g')];
-  if (ground.kind !== 'converged' || flight.kind !== 'converged')
-    return { kind: 'none', reason: 'No trunk lean between 0° and 80° brings the load over the middle of the foot.' };
-  const onGround = momentsOnGround(body, withLean(legs, ground.root), bar);
-  const arms = leverArms(body, withLean(legs, flight.root));
-  // A lever arm is a fraction of stature.
-  const match = (joint: LegJoint): Fraction =>
-    shareMatchingMoment(fraction(onGround[joint]), arms[joint] as StatureFraction, bar);
-  return {
-    kind: 'matched',
-    leanOnGround: ground.root,
-    leanInFlight: flight.root,
-    onGround,
-    arms,
-    shares: { hip: match('hip'), knee: match('knee'), ankle: match('ankle') },
-  };
+/** Thigh leans that are drawn [°]: from a half squat to below level. */
+const DRAWN_THIGHS = [60, 110] as const;
+const DRAWN_POINTS = 9;
+
+const sharesOverDepth = (): readonly Curve[] => {
+  const matches = spaced(...DRAWN_THIGHS, DRAWN_POINTS).flatMap((lean) => {
+    const match = momentMatchedShares(BODY.male, USUAL_BAR, { ...PARALLEL_LEGS, thighLean: degrees(lean) });
+    return match.kind === 'matched' ? [{ lean, shares: match.shares }] : [];
+  });
+  return (['ankle', 'knee', 'hip'] as const).map((joint) => ({
+    label: joint,
+    points: matches.map(({ lean, shares }) => [lean, shares[joint]]),
+  }));
 };
+
+/** Shares that match hip, knee and ankle of a balanced squat. */
+export const momentMatchedShares = method(
+  {
+    id: 'body-weight-share/moment-matched',
+    revision: 1,
+    title: 'Shares that match hip, knee and ankle of a balanced squat',
+    equations: [
+      'trunk lean in 1 g: sum_i m_i x_i = x_mid sum_i m_i',
+      'trunk lean weightless: x_bar = x_mid',
+      'M_joint = sum of m_i (x_i − x_joint) over what stands above the joint, in 1 g',
+      'd_joint = x_bar − x_joint, weightless; both with their sign turned at the knee',
+      's_joint = M_joint / d_joint − bar',
+    ],
+    inputs: [
+      ratio('bar in body weights', 'bar', [0, 5], [0.25, 2]),
+      angle('shank lean', 'σ', [0, 90], [15, 40]),
+      angle('thigh lean', 'τ', [0, 120], [60, 110]),
+    ],
+    outputs: (['hip', 'knee', 'ankle'] as const).map((joint) => ({
+      name: `share that matches the ${joint}`,
+      symbol: `s_${joint}`,
+      unit: '1',
+    })),
+    refuses: ['No trunk lean between 0° and 80° brings the load over the middle of the foot.'],
+    source: OUR_OWN_DESIGN,
+    restsOn: [FREGLY_2015, SJOBERG_2020, DE_LEVA_1996],
+    doesNotKnow:
+      'How this person squats. A static picture of the bottom: no muscles, no motion, the pull straight down through the middle of the foot. With the legs where they are, the shares do not depend on the bar.',
+    plot: {
+      says: 'Ankle and knee ask for almost the whole body weight, the hip for two thirds, at any depth: no single share satisfies all three.',
+      x: { name: 'thigh lean', unit: '°' },
+      y: { name: 'share that matches the moment', unit: '1' },
+      curves: sharesOverDepth,
+    },
+  },
+  (body: BodyModel, bar: Fraction = USUAL_BAR, legs: LegPosture = PARALLEL_LEGS): MomentMatch => {
+    const [ground, flight] = [balancedTrunkLean(body, legs, bar, '1 g'), balancedTrunkLean(body, legs, bar, '0 g')];
+    if (ground.kind !== 'converged' || flight.kind !== 'converged')
+      return { kind: 'none', reason: 'No trunk lean between 0° and 80° brings the load over the middle of the foot.' };
+    const onGround = momentsOnGround(body, withLean(legs, ground.root), bar);
+    const arms = leverArms(body, withLean(legs, flight.root));
+    // A lever arm is a fraction of stature.
+    const match = (joint: LegJoint): Fraction =>
+      shareMatchingMoment(fraction(onGround[joint]), arms[joint] as StatureFraction, bar);
+    return {
+      kind: 'matched',
+      leanOnGround: ground.root,
+      leanInFlight: flight.root,
+      onGround,
+      arms,
+      shares: { hip: match('hip'), knee: match('knee'), ankle: match('ankle') },
+    };
+  },
+);

@@ -1,3 +1,8 @@
+import type { FormulaInput } from '../formula.ts';
+import { angle, length } from '../inputs.ts';
+import { method } from '../method.ts';
+import { spaced, type Curve } from '../plot.ts';
+import { LEE_2004, OUR_OWN_DESIGN } from '../sources.ts';
 import { BODY, type BodyModel } from './body-model.ts';
 import { ANKLE_HEIGHT, type Posture } from './planar-model.ts';
 import { BOTTOM_POSTURES, type LegLift } from './postures.ts';
@@ -13,6 +18,7 @@ import {
   type BendingGivens,
   type HeelRaiseGivens,
 } from './share-reckonings.ts';
+import { DE_LEVA_1996, WINTER_1990 } from './sources.ts';
 import { jointShare, type JointShare, type Level } from './static-share.ts';
 import { degrees, fraction, repetitions, type Fraction, type StatureFraction } from '#units/quantity.ts';
 
@@ -188,12 +194,73 @@ const SHARES: Readonly<Record<Sex, ReadonlyMap<ShareModel, BodyWeightShare>>> = 
   male: new Map(SHARE_MODELS.map((model) => [model, shareOf(model, 'male')])),
 };
 
-/** Share of body weight that a lift moves in 1 g: work-matched, joint-matched, and the working. A look-up. */
-export const bodyWeightShare = (model: ShareModel, sex: Sex): BodyWeightShare => {
-  const found = SHARES[sex].get(model);
-  if (!found) throw new RangeError(`No share model is called "${model}".`);
-  return found;
+const mass: FormulaInput = { name: 'mass of a segment', symbol: 'm_i', unit: '1', possible: [0, 1], valid: [0, 0.5] };
+const centre: FormulaInput = {
+  name: 'centre of a segment along it',
+  symbol: 'c_i',
+  unit: '1',
+  possible: [0, 1],
+  valid: [0.3, 0.8],
 };
+
+/** Thigh and trunk leans that are drawn [°]; shanks lean by 30° in all of them. */
+const DRAWN_THIGHS = [60, 90, 105] as const;
+const DRAWN_TRUNK = [10, 60] as const;
+const DRAWN_POINTS = 11;
+
+const sharesOverLean = (): readonly Curve[] =>
+  DRAWN_THIGHS.map((thighLean) => ({
+    label: `thighs ${thighLean}° from the vertical`,
+    points: spaced(...DRAWN_TRUNK, DRAWN_POINTS).map((trunkLean) => [
+      trunkLean,
+      workShareInPosture('back squat, parallel', BODY.male, {
+        ...BOTTOM_POSTURES['back squat, parallel'],
+        thighLean: degrees(thighLean),
+        trunkLean: degrees(trunkLean),
+      }),
+    ]),
+  }));
+
+/** Share of body weight that a lift moves in 1 g: work-matched, joint-matched, and the working. A look-up. */
+export const bodyWeightShare = method(
+  {
+    id: 'body-weight-share/of-lift',
+    revision: 1,
+    title: 'Share of body weight that a lift moves in 1 g',
+    equations: ['s_work = sum_i m_i Δ_i / Δ_bar', 's_joint = the part of body mass above the lowest joint that moves'],
+    inputs: [
+      angle('shank lean', 'σ', [0, 90], [0, 45]),
+      angle('thigh lean', 'τ', [0, 120], [20, 110]),
+      angle('trunk lean', 'κ', [0, 90], [0, 80]),
+      mass,
+      length('length of a segment', 'L_i', [0, 1], [0.02, 0.5]),
+      centre,
+    ],
+    outputs: [
+      { name: 'work-matched share', symbol: 's_work', unit: '1' },
+      { name: 'joint-matched share', symbol: 's_joint', unit: '1' },
+    ],
+    refuses: [
+      'A model that is not in the list, by its name.',
+      'A joint-matched share of a split squat: two feet carry unequal parts.',
+    ],
+    source: OUR_OWN_DESIGN,
+    restsOn: [DE_LEVA_1996, WINTER_1990, LEE_2004],
+    doesNotKnow:
+      'How this person squats: postures are typical, and trunk lean matters more than depth, about ± 0.04. Another table of segments moves a share by 0.02 at most. No single share restores work, moments and the load on every joint at once.',
+    plot: {
+      says: 'The more the trunk leans at the bottom, the smaller the share; how deep the thighs go matters less.',
+      x: { name: 'trunk lean at the bottom', unit: '°' },
+      y: { name: 'work-matched share', unit: '1' },
+      curves: sharesOverLean,
+    },
+  },
+  (model: ShareModel, sex: Sex): BodyWeightShare => {
+    const found = SHARES[sex].get(model);
+    if (!found) throw new RangeError(`No share model is called "${model}".`);
+    return found;
+  },
+);
 
 /** Work-matched share of any body, for comparing tables of segments. */
 export const workShareOf = (model: ShareModel, body: BodyModel): Fraction => reckonShare(model, body).share;

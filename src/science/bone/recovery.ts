@@ -54,7 +54,7 @@ export const remainingDeficit = formula(
       ],
     },
   },
-  (lost: number, days: DaySpan, half: DaySpan): number => lost * 2 ** (-days / half),
+  (lost: number, days: DaySpan, half: DaySpan): number => lost * 0.5 ** (days / half),
 );
 
 /** Days after landing until a deficit is down to what is taken as recovered. */

@@ -79,14 +79,14 @@ export type FittedPlateau =
   | { readonly kind: 'estimate'; readonly value: number; readonly sd: number; readonly cautions: readonly string[] }
   | Refused;
 
-const groupDays: FormulaInput = { ...days, possible: [1, 20_000] };
+const groupDays: FormulaInput = { ...days, possible: [1, 20_000], valid: [1, 230] };
 const groupLoss: FormulaInput = { name: 'mean loss', symbol: 'y', unit: '%', possible: [-50, 100], valid: [0, 30] };
 const groupSize: FormulaInput = { name: 'people', symbol: 'w', unit: 'people', possible: [1, 10_000], valid: [1, 200] };
 
 /** Plateau of the bending line through published losses. */
 export const fitPlateau = method(
   {
-    id: 'bone/plateau',
+    id: 'bone/fitted-plateau',
     revision: 1,
     title: 'Plateau of the bending line through published losses [%]',
     equations: [

@@ -148,18 +148,18 @@ test('what cannot be is refused with its place', () => {
   };
   expect(reason({}, [one])).toBe('accepted');
   expect(reason({}, [])).toContain('Nobody');
-  for (const wrong of [0, -1, Number.NaN, Infinity]) {
-    expect(reason({ volume: wrong }, [one])).toContain('Volume');
-    expect(reason({ cleanAir: wrong }, [one])).toContain('clean air');
-    expect(reason({}, [one], wrong)).toContain('limit');
-  }
   for (const wrong of [-1, Number.NaN, Infinity]) {
-    expect(reason({ background: wrong }, [one])).toContain('background');
-    expect(reason({}, [one, { ...one, flow: wrong }])).toContain('Session 2');
+    expect(reason({ volume: wrong }, [one])).toContain('volume of the cabin must lie');
+    expect(reason({ cleanAir: wrong }, [one])).toContain('flow of clean air must lie');
+    expect(reason({ background: wrong }, [one])).toContain('background must lie');
+    expect(reason({}, [one], wrong)).toContain('limit of the mission must lie');
+    expect(reason({}, [one, { ...one, flow: wrong }])).toContain('Session 2: carbon dioxide of a person must lie');
   }
-  expect(reason({}, [{ ...one, until: 0 }])).toContain('Session 1');
-  expect(reason({}, [{ ...one, from: -Infinity }])).toContain('Session 1');
-  expect(reason({}, [{ ...one, until: Infinity }])).toContain('Session 1');
+  for (const backwards of [{ until: 0 }, { from: -Infinity }, { until: Infinity }, { from: Number.NaN }])
+    expect(reason({}, [{ ...one, ...backwards }])).toBe('Session 1: it must end after it begins.');
+  expect(reason({ volume: 0, cleanAir: 0 }, [{ ...one, until: 0, flow: 9 }], 0)).toMatch(
+    /clean air.*volume.*limit.*Session 1: it must end.*Session 1: carbon dioxide/,
+  );
 });
 
 test('parts of a million and mmHg are there and back', () => {

@@ -1,3 +1,5 @@
+import { impossibilities } from '../evaluate.ts';
+import type { FormulaInput } from '../formula.ts';
 import { method } from '../method.ts';
 import { COMMON_PRACTICE } from '../sources.ts';
 import { levelAfter } from './carbon-dioxide-level.ts';
@@ -38,23 +40,41 @@ export type LevelAlong =
     }
   | { readonly kind: 'refused'; readonly reason: string };
 
-const positive = (value: number): boolean => value > 0 && value < Infinity;
-const notNegative = (value: number): boolean => value >= 0 && value < Infinity;
+const personFlow: FormulaInput = {
+  name: 'carbon dioxide of a person',
+  symbol: 'G',
+  unit: 'm³/min',
+  possible: [0, 0.1],
+  valid: [0, 0.007],
+};
+const cabinInputs: readonly FormulaInput[] = [
+  { name: 'flow of clean air', symbol: 'Q', unit: 'm³/min', possible: [0.01, 100], valid: [0.1, 20] },
+  { name: 'volume of the cabin', symbol: 'V', unit: 'm³', possible: [1, 5000], valid: [10, 1000] },
+  { name: 'background', symbol: 'C_b', unit: 'ppm', possible: [0, 200_000], valid: [0, 10_000] },
+];
+const limitInput: FormulaInput = {
+  name: 'limit of the mission',
+  symbol: 'C_limit',
+  unit: 'ppm',
+  possible: [1, 200_000],
+  valid: [500, 20_000],
+};
 
-const refusalOf = (
+const sessionReasons = ({ from, until, flow }: Exerciser, place: number): readonly string[] =>
+  [
+    ...(from < until && from > -Infinity && until < Infinity ? [] : ['it must end after it begins.']),
+    ...impossibilities({ inputs: [personFlow] }, [flow]),
+  ].map((reason) => `Session ${place + 1}: ${reason}`);
+
+const refusalsOf = (
   { volume, cleanAir, background }: Cabin,
   exercisers: readonly Exerciser[],
   limit: number | null,
-): string | null => {
-  if (!positive(volume) || !positive(cleanAir)) return 'Volume and flow of clean air must be above 0.';
-  if (!notNegative(background)) return 'The background must be 0 ppm or more.';
-  if (limit !== null && !positive(limit)) return 'The limit must be above 0 ppm.';
-  if (exercisers.length === 0) return 'Nobody exercises.';
-  const wrong = exercisers.findIndex(
-    ({ from, until, flow }) => !(from < until && from > -Infinity && until < Infinity && notNegative(flow)),
-  );
-  return wrong < 0 ? null : `Session ${wrong + 1} must end after it begins and give off 0 m³/min or more.`;
-};
+): readonly string[] => [
+  ...impossibilities({ inputs: cabinInputs }, [cleanAir, volume, background]),
+  ...(limit === null ? [] : impossibilities({ inputs: [limitInput] }, [limit])),
+  ...(exercisers.length === 0 ? ['Nobody exercises.'] : exercisers.flatMap(sessionReasons)),
+];
 
 /** Level of carbon dioxide along sessions, alone and together. */
 export const levelAlong = method(
@@ -67,26 +87,24 @@ export const levelAlong = method(
       'G = sum of the flows of all who exercise at that time',
       'level = background + C',
     ],
-    inputs: [
-      { name: 'carbon dioxide of a person', symbol: 'G', unit: 'm³/min', possible: [0, 0.1], valid: [0, 0.007] },
-      { name: 'flow of clean air', symbol: 'Q', unit: 'm³/min', possible: [0.01, 100], valid: [0.1, 20] },
-      { name: 'volume of the cabin', symbol: 'V', unit: 'm³', possible: [1, 5000], valid: [10, 1000] },
-      { name: 'background', symbol: 'C_b', unit: 'ppm', possible: [0, 200_000], valid: [0, 10_000] },
-      { name: 'limit of the mission', symbol: 'C_limit', unit: 'ppm', possible: [1, 200_000], valid: [500, 20_000] },
-    ],
+    inputs: [personFlow, ...cabinInputs, limitInput],
     outputs: [
       { name: 'level', symbol: 'C', unit: 'ppm' },
       { name: 'how far the highest lies over the limit', symbol: 'ΔC', unit: 'ppm' },
     ],
-    refuses: ['nobody who exercises', 'a session that ends before it begins', 'a cabin without volume or clean air'],
+    refuses: [
+      'nobody who exercises',
+      'a session that ends before it begins',
+      'a flow, a cabin or a limit that cannot be',
+    ],
     source: COMMON_PRACTICE,
     restsOn: [STANDARD_3001_VOLUME_2],
     doesNotKnow:
       'The limit: it belongs to the mission and is typed. It does not know of pockets near a face, of scrubbers that tire, nor of what people give off at rest, which is in the background.',
   },
   (cabin: Cabin, exercisers: readonly Exerciser[], limit: number | null = null): LevelAlong => {
-    const reason = refusalOf(cabin, exercisers, limit);
-    if (reason !== null) return { kind: 'refused', reason };
+    const reasons = refusalsOf(cabin, exercisers, limit);
+    if (reasons.length > 0) return { kind: 'refused', reason: reasons.join(' ') };
     const levels = levelsOf(cabin, exercisers);
     const highest = levels.reduce((best, each) => (each.level > best.level ? each : best));
     return { kind: 'levels', levels, highest, over: limit === null ? null : Math.max(0, highest.level - limit) };

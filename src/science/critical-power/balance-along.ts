@@ -1,3 +1,5 @@
+import { impossibilities } from '../evaluate.ts';
+import type { FormulaInput } from '../formula.ts';
 import { method } from '../method.ts';
 import { SKIBA_2015 } from '../sources.ts';
 import { capacityInput, criticalPowerInput, powerInput, type PowerDuration } from './power-duration.ts';
@@ -26,18 +28,27 @@ export type BalanceAlong =
 const NEGATIVE =
   'The balance falls below zero. Nobody has done what the model calls impossible: critical power or the store is taken too low.';
 
-const usable = (value: number, least: number): boolean => value >= least && value < Infinity;
+const sampleInputs: readonly [FormulaInput, FormulaInput] = [
+  powerInput(),
+  { name: 'duration', symbol: 'd', unit: 's', possible: [1e-3, 86_400], valid: [1, 7200] },
+];
+const personInputs: readonly FormulaInput[] = [criticalPowerInput(), capacityInput()];
+
+const isWithin = (value: number, { possible: [low, high] }: FormulaInput): boolean => value >= low && value <= high;
+
+const GAP = 'A gap in a recording has no balance: cut the recording there, or fill the gap.';
 
 const refusalOf = (record: Float64Array, lasting: Float64Array, person: PowerDuration): string | null => {
-  if (!(person.criticalPower > 0 && person.criticalPower < Infinity)) return 'Critical power must be above 0 W.';
-  if (!(person.capacity > 0 && person.capacity < Infinity)) return 'The store above critical power must be above 0 J.';
+  const ofPerson = impossibilities({ inputs: personInputs }, [person.criticalPower, person.capacity]);
+  if (ofPerson.length > 0) return ofPerson.join(' ');
   if (record.length === 0) return 'There is no power to follow.';
+  const [power, duration] = sampleInputs;
   const wrong = record.findIndex(
-    (power, place) => !(usable(power, 0) && usable(lasting[place] as number, Number.MIN_VALUE)),
+    (value, place) => !(isWithin(value, power) && isWithin(lasting[place] as number, duration)),
   );
-  return wrong < 0
-    ? null
-    : `Value ${wrong + 1} must have a power of 0 W or more and last longer than 0 s. A gap in a recording has no balance: cut the recording there, or fill the gap.`;
+  if (wrong < 0) return null;
+  const reasons = impossibilities({ inputs: sampleInputs }, [record[wrong] as number, lasting[wrong] as number]);
+  return `Value ${wrong + 1}: ${reasons.join(' ')} ${GAP}`;
 };
 
 const followed = (
@@ -87,14 +98,13 @@ export const balanceAlong = method(
       "integral form: W' = W'_0 − E, where E becomes E · exp(−d / τ) + max(P − CP, 0) · τ · (1 − exp(−d / τ))",
       'τ = 546 · exp(−0.01 · D) + 316 in the integral form, where D is the mean of CP − P over all time below CP',
     ],
-    inputs: [
-      powerInput(),
-      { name: 'duration of a stretch', symbol: 'd', unit: 's', possible: [0, 86_400], valid: [1, 7200] },
-      criticalPowerInput(),
-      capacityInput(),
-    ],
+    inputs: [...sampleInputs, ...personInputs],
     outputs: [{ name: 'balance after each stretch', symbol: "W'", unit: 'J' }],
-    refuses: ['no stretch at all', 'a stretch without a power or a duration', 'a critical power or a store of nothing'],
+    refuses: [
+      'no stretch at all',
+      'a stretch without a possible power or duration',
+      'an impossible critical power or store',
+    ],
     source: SKIBA_2015,
     restsOn: [SKIBA_2012, BARTRAM_2018, SKIBA_CLARKE_2021],
     doesNotKnow:

@@ -230,21 +230,26 @@ test('a recording is refused where it has a gap, and its place is named', () => 
   expect(refused([Infinity])).toContain('Value 1');
   expect(refused([100], 0)).toContain('Value 1');
   expect(refused([100], Infinity)).toContain('Value 1');
+  expect(refused([100, Number.NaN, Number.NaN])).toMatch(/^Value 2: power must lie in 0 to 2500 W; it is NaN\. A gap/);
+  expect(refused([2501])).toContain('power must lie');
+  expect(refused([2500], 86_400)).toBe('accepted');
+  expect(refused([-1], 0)).toMatch(/power must lie.*duration must lie/);
   expect(refused([])).toContain('no power');
   expect(refused([0, 100])).toBe('accepted');
 });
 
-test('a person without critical power or store is refused', () => {
+test('a person whose critical power or store cannot be is refused, both at once', () => {
   const one = [{ power: watts(200), lasting: seconds(60) }];
-  const of = (criticalPower: number, capacity: number) =>
-    balanceAlong(one, { criticalPower, capacity } as unknown as PowerDuration);
+  const reason = (criticalPower: number, capacity: number): string => {
+    const along = balanceAlong(one, { criticalPower, capacity } as unknown as PowerDuration);
+    return along.kind === 'refused' ? along.reason : 'accepted';
+  };
   for (const wrong of [0, -5, Number.NaN, Infinity]) {
-    expect(of(wrong, 10_000)).toMatchObject({
-      kind: 'refused',
-      reason: expect.stringContaining('Critical power') as string,
-    });
-    expect(of(200, wrong)).toMatchObject({ kind: 'refused', reason: expect.stringContaining('store') as string });
+    expect(reason(wrong, 10_000)).toContain('critical power must lie');
+    expect(reason(200, wrong)).toContain('work above critical power, rested must lie');
+    expect(reason(wrong, wrong)).toMatch(/critical power must lie.*rested must lie/);
   }
+  expect(reason(20, 500)).toBe('accepted');
 });
 
 test('a session is feasible as long as its least balance is not below zero', () => {

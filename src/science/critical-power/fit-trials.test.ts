@@ -35,6 +35,12 @@ const four = ({ criticalPower, capacity, criticalPowerSd, capacitySd }: TrialFit
 const farthest = (ours: Four, theirs: Four): number =>
   Math.max(...ours.map((value, place) => Math.abs(value / (theirs[place] as number) - 1)));
 
+test('trials through which no hyperbola runs are refused, as they were met once', () => {
+  expect(reasonOf([95.45932583725389, 240, 240, 64.6823146932726], [3248.8, 2932.3, 49.03, 300])).toContain(
+    'no best place',
+  );
+});
+
 const hyperbolic = (trials: readonly Trial[]): TrialFit => {
   const found = hyperbolicFit(trials);
   if (found.kind !== 'converged') throw new Error(found.reason);
@@ -66,7 +72,8 @@ const exact = fc.record({
 test('on exact data the three fits agree, with the model that made them', () => {
   fc.assert(
     fc.property(exact, ({ critical, capacity, times }) => {
-      fc.pre(Math.max(...times) > 1.2 * Math.min(...times));
+      const powers = times.map((time) => critical + capacity / time);
+      fc.pre(Math.max(...times) > 1.2 * Math.min(...times) && Math.max(...powers) > 1.02 * Math.min(...powers));
       const trials = trialsOf(
         times.map((time) => critical + capacity / time),
         times,
@@ -122,8 +129,39 @@ test('too few trials, impossible ones and trials without reach are refused', () 
   expect(reasonOf([300, 250], [200, 400])).toContain('there are 2');
   expect(reasonOf([300, 0, 250], [200, 400, 500])).toContain('Trial 2');
   expect(reasonOf([300, 270, 250], [200, 400, 0])).toContain('Trial 3');
+  expect(reasonOf([300, 0, 250], [0, 400, 500])).toMatch(/Trial 1: time.*Trial 2: power/);
   expect(reasonOf([300, 300, 300], [200, 400, 500])).toContain('same power');
   expect(reasonOf([300, 270, 250], [400, 400, 400])).toContain('same time');
+});
+
+test('trials that lie within one percent are one trial', () => {
+  expect(reasonOf([300, 301, 302], [200, 300, 500])).toContain('same power');
+  expect(reasonOf([300, 301, 303], [200, 300, 500])).not.toContain('same power');
+  expect(reasonOf([320, 275, 245], [400, 401, 403])).toContain('same time');
+  expect(reasonOf([320, 275, 245], [400, 401, 404])).not.toContain('same time');
+});
+
+test('whatever the trials, there is an answer of finite numbers or a sentence', () => {
+  const trial = fc.record({
+    power: fc.oneof(fc.double({ min: 1, max: 2500, noNaN: true }), fc.integer({ min: 240, max: 260 })),
+    time: fc.oneof(fc.double({ min: 1, max: 86_400, noNaN: true }), fc.integer({ min: 300, max: 320 })),
+  });
+  fc.assert(
+    fc.property(fc.array(trial, { maxLength: 6 }), (all) => {
+      const fitted = fitTrials(
+        trialsOf(
+          all.map(({ power }) => power),
+          all.map(({ time }) => time),
+        ),
+      );
+      if (fitted.kind === 'refused') expect(fitted.reason.length).toBeGreaterThan(20);
+      else {
+        const numbers = (Object.values(fitted.fits) as readonly TrialFit[]).flatMap((fit) => four(fit));
+        expect(numbers.every(Number.isFinite)).toBe(true);
+        expect(Math.min(...numbers)).toBeGreaterThanOrEqual(0);
+      }
+    }),
+  );
 });
 
 test('numbers that are none are refused at their trial', () => {

@@ -1,3 +1,4 @@
+import { impossibilities } from '../evaluate.ts';
 import type { FormulaInput } from '../formula.ts';
 import { method } from '../method.ts';
 import { COMMON_PRACTICE } from '../sources.ts';
@@ -38,15 +39,24 @@ const LONGEST = 1800;
 const LEAST_TRIALS = 3;
 /** The longest trial is at least this many times the shortest; common practice. */
 const LEAST_REACH = 2;
+/** Trials closer than this in power or time are one trial: their line would be drawn by rounding. */
+const LEAST_DIFFERENCE = 1.01;
+
+const trialInputs: readonly FormulaInput[] = [
+  { name: 'power of a trial', symbol: 'P', unit: 'W', possible: [1, 2500], valid: [80, 800] },
+  { name: 'time to exhaustion of a trial', symbol: 't', unit: 's', possible: [1, 86_400], valid: [SHORTEST, LONGEST] },
+];
 
 const refusalOf = (trials: readonly Trial[]): string | null => {
   if (trials.length < LEAST_TRIALS)
     return `Three trials at least; there ${trials.length === 1 ? 'is' : 'are'} ${trials.length}. Two always lie on a line, and say nothing of their error.`;
-  const wrong = trials.findIndex(({ power, time }) => !(power > 0 && time > 0 && power < Infinity && time < Infinity));
-  if (wrong >= 0) return `Trial ${wrong + 1} must have a power above 0 W and a time above 0 s.`;
-  const distinct = (of: (trial: Trial) => number): number => new Set(trials.map(of)).size;
-  if (distinct(({ power }) => power) < 2 || distinct(({ time }) => time) < 2)
-    return 'All trials have the same power or the same time: a line needs two places.';
+  const wrong = trials.flatMap(({ power, time }, place) =>
+    impossibilities({ inputs: trialInputs }, [power, time]).map((reason) => `Trial ${place + 1}: ${reason}`),
+  );
+  if (wrong.length > 0) return wrong.join(' ');
+  const reach = (of: (trial: Trial) => number): number => Math.max(...trials.map(of)) / Math.min(...trials.map(of));
+  if (!(reach(({ power }) => power) >= LEAST_DIFFERENCE && reach(({ time }) => time) >= LEAST_DIFFERENCE))
+    return 'All trials have the same power or the same time within 1 %: a line needs two places.';
   return null;
 };
 
@@ -81,11 +91,6 @@ const spreadOf = ({ workTime, inverseTime, hyperbolic }: ThreeFits, of: (fit: Tr
 const UPSIDE_DOWN =
   'The trials do not follow the model: critical power or the store comes out at nothing or less. A harder trial must end sooner; look for one that was stopped early.';
 
-const trialInputs: readonly FormulaInput[] = [
-  { name: 'power of a trial', symbol: 'P', unit: 'W', possible: [1, 2500], valid: [80, 800] },
-  { name: 'time to exhaustion of a trial', symbol: 't', unit: 's', possible: [1, 86_400], valid: [SHORTEST, LONGEST] },
-];
-
 /** Critical power and its store from trials to exhaustion. */
 export const fitTrials = method(
   {
@@ -106,7 +111,7 @@ export const fitTrials = method(
     ],
     refuses: [
       'fewer than three trials',
-      'trials of one power or one time',
+      'trials of one power or one time, within 1 %',
       'trials in which critical power or the store comes out at nothing or less',
       'a standard error over 5 % of critical power or 10 % of the store (shown, but not used)',
     ],

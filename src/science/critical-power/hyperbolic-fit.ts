@@ -30,17 +30,20 @@ const squares = (trials: readonly Trial[], at: Place): number => sumOf(residuals
 const derivatives = (trials: readonly Trial[], [critical, capacity]: Place): readonly Vector2[] =>
   trials.map(({ power }) => [capacity / (power - critical) ** 2, 1 / (power - critical)]);
 
-/** The inverse of the normal equations: covariance but for the variance of the residuals. */
-const spreadAt = (jacobian: readonly Vector2[]): Matrix2 => {
+/** Below this share of its greatest value a determinant is rounding: the two derivatives run alike. */
+const SINGULAR = 1e-14;
+
+/** The inverse of the normal equations, covariance but for the variance of the residuals; null where there is none. */
+const spreadAt = (jacobian: readonly Vector2[]): Matrix2 | null => {
   const mixed = sumOf(jacobian.map(([p, q]) => p * q));
-  return inverse([sumOf(jacobian.map(([p]) => p * p)), mixed, mixed, sumOf(jacobian.map(([, q]) => q * q))]);
+  const [first, second] = [sumOf(jacobian.map(([p]) => p * p)), sumOf(jacobian.map(([, q]) => q * q))];
+  return first * second - mixed * mixed > SINGULAR * first * second ? inverse([first, mixed, mixed, second]) : null;
 };
 
 /** The step of Gauss and Newton. */
-const stepFrom = (trials: readonly Trial[], at: Place): Vector2 => {
+const stepFrom = (trials: readonly Trial[], at: Place, [a, b, c, d]: Matrix2): Vector2 => {
   const jacobian = derivatives(trials, at);
   const off = residuals(trials, at);
-  const [a, b, c, d] = spreadAt(jacobian);
   const along = (which: 0 | 1): number => sumOf(jacobian.map((each, place) => each[which] * (off[place] as number)));
   const [p, q] = [along(0), along(1)];
   return [a * p + b * q, c * p + d * q];
@@ -64,8 +67,7 @@ const better = (trials: readonly Trial[], at: Place, step: Vector2, easiest: num
 const relativeSize = ([critical, capacity]: Place, [dCritical, dCapacity]: Vector2): number =>
   Math.max(Math.abs(dCritical / critical), Math.abs(dCapacity / capacity));
 
-const described = (trials: readonly Trial[], at: Place): TrialFit => {
-  const [criticalSpread, , , capacitySpread] = spreadAt(derivatives(trials, at));
+const described = (trials: readonly Trial[], at: Place, [criticalSpread, , , capacitySpread]: Matrix2): TrialFit => {
   const variance = squares(trials, at) / (trials.length - 2);
   return {
     criticalPower: watts(at[0]),
@@ -83,13 +85,17 @@ export const hyperbolicFit = (trials: readonly Trial[]): HyperbolicFit => {
   const start = workTimeFit(trials);
   let at: Place = [Math.min(start.criticalPower, BELOW_THE_EASIEST * easiest), start.capacity];
   for (let iterations = 1; iterations <= ITERATIONS; iterations += 1) {
-    const step = stepFrom(trials, at);
-    const next = better(trials, at, step, easiest);
+    const spread = spreadAt(derivatives(trials, at));
+    if (!spread) break;
+    const step = stepFrom(trials, at, spread);
     const size = relativeSize(at, step);
-    if (next) at = next;
-    if (size <= SETTLED || (!next && size <= STALLED))
-      return { kind: 'converged', fit: described(trials, at), iterations };
-    if (!next) break;
+    if (size <= SETTLED) return { kind: 'converged', fit: described(trials, at, spread), iterations };
+    const next = better(trials, at, step, easiest);
+    if (!next) {
+      if (size > STALLED) break;
+      return { kind: 'converged', fit: described(trials, at, spread), iterations };
+    }
+    at = next;
   }
   return { kind: 'none', reason: NOWHERE };
 };

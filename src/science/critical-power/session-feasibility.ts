@@ -1,7 +1,7 @@
 import { method } from '../method.ts';
 import { OUR_OWN_DESIGN, SKIBA_2015 } from '../sources.ts';
 import { balanceAlong, type Stretch } from './balance-along.ts';
-import { capacityInput, criticalPowerInput, powerInput, type PowerDuration } from './power-duration.ts';
+import type { PowerDuration } from './power-duration.ts';
 import type { RecoveryModel } from './w-prime-balance.ts';
 import { fraction, joules, type Fraction, type Joules } from '#units/quantity.ts';
 
@@ -25,12 +25,7 @@ export const sessionFeasibility = method(
     revision: 1,
     title: 'Whether a session of constant stretches empties the store',
     equations: ["least of W' after each stretch ≥ 0", "reserve = least / W'_0"],
-    inputs: [
-      powerInput(),
-      { name: 'duration of a stretch', symbol: 'd', unit: 's', possible: [0, 86_400], valid: [1, 7200] },
-      criticalPowerInput(),
-      capacityInput(),
-    ],
+    inputs: balanceAlong.record.inputs,
     outputs: [
       { name: 'least balance', symbol: "W'_least", unit: 'J' },
       { name: 'reserve', symbol: 'r', unit: '1' },

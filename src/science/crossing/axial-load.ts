@@ -1,5 +1,6 @@
 import { formula } from '../formula.ts';
 import { bodyMass, load, ratio } from '../inputs.ts';
+import { curveOf, type Curve } from '../plot.ts';
 import { OUR_OWN_DESIGN } from '../sources.ts';
 import { fraction, kilograms, type BarLoad, type Fraction, type Kilograms, type MachineLoad } from '#units/quantity.ts';
 
@@ -9,6 +10,8 @@ const limits = {
   source: OUR_OWN_DESIGN,
   doesNotKnow: 'Muscle forces, several times larger at the low back, are not in it; standing, at the top of the lift.',
 } as const;
+/** Excesses do not depend on it [kg]. */
+const DRAWN_MASS = 90;
 const bar = load('bar', 'bar', [0, 1000], [1, 400]);
 const pull = load('machine load', 'L');
 const share = ratio('static share above the level', 's');
@@ -57,6 +60,26 @@ export const axialExcess = formula(
     ],
     output: { name: 'excess', symbol: 'x', unit: '1' },
     ...limits,
+    plot: {
+      says: 'From the shoulders on the left to the feet on the right: matching the work overloads the shoulders and spares knees and feet, on a light day more than on a heavy one.',
+      x: { name: 'part of body mass above the level', unit: '1' },
+      y: { name: 'excess over 1 g', unit: '1' },
+      curves: (): readonly Curve[] =>
+        (
+          [
+            ['bar of 1.5 body weights, share 0.72', 1.5, 0.72],
+            ['bar of 1.05 body weights, share 0.72', 1.05, 0.72],
+            ['bar of 1.5 body weights, whole body weight', 1.5, 1],
+          ] as const
+        ).map(([label, bars, added]) =>
+          curveOf(label, axialExcess, [0, 1], (above) => [
+            (bars + added) * DRAWN_MASS,
+            bars * DRAWN_MASS,
+            above,
+            DRAWN_MASS,
+          ]),
+        ),
+    },
   },
   (machine: MachineLoad, onBar: BarLoad, above: Fraction, mass: Kilograms): Fraction =>
     fraction(machine / axialLoadOnGround(onBar, above, mass) - 1),

@@ -1,7 +1,7 @@
 import { formula, type FormulaRecord } from '../formula.ts';
 import { bodyMass, load, ratio } from '../inputs.ts';
-import { COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
-import { LEE_2004 } from './sources.ts';
+import type { Curve } from '../plot.ts';
+import { COMMON_PRACTICE, LEE_2004, OUR_OWN_DESIGN } from '../sources.ts';
 import {
   barLoad,
   fraction,
@@ -38,6 +38,34 @@ const record = (id: string, symbol: string, unit: string, written: Written): For
   doesNotKnow: NO_ONE_SHARE,
   ...written,
 });
+
+/** The steps of both ramps, as they are drawn. */
+const RAMP: readonly (readonly [effort: number, share: number])[] = [
+  [0.8, 0.6],
+  [0.85, 0.7],
+  [0.9, 0.8],
+  [0.95, 0.9],
+  [1, 1],
+];
+
+interface DrawnPerson {
+  readonly maximum: number;
+  readonly mass: number;
+}
+
+/** Two invented people, drawn at a share of 0.717 and a programme fraction of 0.78. */
+const DRAWN_PEOPLE: readonly [DrawnPerson, DrawnPerson] = [
+  { maximum: 105, mass: 71 },
+  { maximum: 80, mass: 88 },
+];
+const DRAWN_SHARE = fraction(0.717);
+const DRAWN_FRACTION = fraction(0.78);
+
+const rampStep = ([effort, step]: (typeof RAMP)[number], { maximum: of, mass }: DrawnPerson) => {
+  const part = barPart(fraction(effort), DRAWN_FRACTION, barLoad(of));
+  const added = bodyWeightAdded(fraction(step), DRAWN_SHARE, kilograms(mass));
+  return { bar: part, added, target: machineTarget(part, added) };
+};
 
 /** Bar of a 1-g set [kg]. */
 export const barOfFraction = formula(
@@ -92,6 +120,18 @@ export const machineTarget = formula(
     title: 'Pull that the machine should give [kg]',
     equation: 'bar + added',
     inputs: [bar, load('body weight added', 'added')],
+    plot: {
+      says: 'Five steps of both ramps, one a week at the soonest: the bar and the body weight added back climb together to the whole target.',
+      x: { name: 'step of both ramps', unit: '' },
+      y: { name: 'load', unit: 'kg' },
+      curves: (): readonly Curve[] => {
+        const steps = RAMP.map((each) => rampStep(each, DRAWN_PEOPLE[0]));
+        return (['bar', 'added', 'target'] as const).map((part) => ({
+          label: { bar: 'at the bar', added: 'body weight added', target: 'target of the machine' }[part],
+          points: steps.map((step, place) => [place + 1, step[part]]),
+        }));
+      },
+    },
   }),
   (part: BarLoad, added: Kilograms): MachineLoad => machineLoad(part + added),
 );
@@ -123,6 +163,22 @@ export const trueFraction = formula(
     title: 'Fraction of the maximum that a machine load is worth',
     equation: '(L − s_work · W) / R',
     inputs: [machine, workShare, bodyMass(), maximum],
+    plot: {
+      says: 'While body weight is only partly added back, the same steps are worth less to a heavy or weaker person: both prescribe 78 %, and neither lifts it before the fifth step.',
+      x: { name: 'step of both ramps', unit: '' },
+      y: { name: 'true fraction of the maximum', unit: '1' },
+      curves: (): readonly Curve[] =>
+        DRAWN_PEOPLE.map((person) => ({
+          label: `maximum ${person.maximum} kg at ${person.mass} kg body mass`,
+          points: RAMP.map((each, place) => {
+            const { target } = rampStep(each, person);
+            return [
+              place + 1,
+              trueFraction(target, DRAWN_SHARE, kilograms(person.mass), barLoad(person.maximum)),
+            ] as const;
+          }),
+        })),
+    },
   }),
   (pull: MachineLoad, of: Fraction, mass: Kilograms, reference: BarLoad): Fraction =>
     fraction((pull - of * mass) / reference),

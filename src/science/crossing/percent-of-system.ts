@@ -1,5 +1,6 @@
 import { formula, type FormulaRecord } from '../formula.ts';
 import { bodyMass, load, ratio } from '../inputs.ts';
+import { curveOf, type Curve } from '../plot.ts';
 import { OUR_OWN_DESIGN } from '../sources.ts';
 import {
   fraction,
@@ -52,6 +53,18 @@ export const differenceOfReadings = formula<[part: Fraction, share: Fraction, ma
   {
     ...record('difference', 'Difference between the two readings of a percent [kg]', '(1 − p) s W', 'L_A − L_B', 'kg'),
     inputs: [part, share, bodyMass()],
+    plot: {
+      says: 'Both readings meet at 100 %. At 70 % that of the system is lighter by some fifteen points: 70 % of the one is 56 % of the other.',
+      x: { name: 'prescribed fraction', unit: '1' },
+      y: { name: 'machine load', unit: 'kg' },
+      curves: (): readonly Curve[] =>
+        (
+          [
+            ['of the bar, share added whole', machineLoadByBar],
+            ['of bar and share together', machineLoadBySystem],
+          ] as const
+        ).map(([label, of]) => curveOf(label, of, [0.3, 1], (p) => [p, 136, 0.72, 91])),
+    },
   },
   (p, s, mass) => kilograms((1 - p) * s * mass),
 );

@@ -1,32 +1,17 @@
-import type { Check } from '../check.ts';
+import { printedResults, type Check } from '../check.ts';
+import type { AnyMethod } from '../method.ts';
+import { EXAMPLE_OBSERVATIONS, EXAMPLE_PRIOR, EXAMPLE_SETS } from './example-series.ts';
 import { filterLocalLevel, smoothLocalLevel } from './local-level.ts';
 import { filterLocalTrend, smoothLocalTrend } from './local-trend.ts';
-import type { Observation } from './observation.ts';
-import { estimateLogSd } from '../strength/estimate-spread.ts';
-import { oneRepMaxWathan } from '../strength/one-rep-max.ts';
+import { readSet, type SetEstimate } from '../strength/set-estimate.ts';
+import { OUR_OWN_DESIGN, STATSMODELS } from '../sources.ts';
+import { sessionObservation } from './session-observation.ts';
 import { DURBIN_KOOPMAN_2012, RAUCH_TUNG_STRIEBEL_1965 } from './sources.ts';
 import { day } from '#units/day.ts';
 import { barLoad, repetitions } from '#units/quantity.ts';
 
-/** Six sets in three weeks, from a prior of 120 kg known to 0.15 on the log scale. Loads in kilograms. */
-const SETS: readonly (readonly [on: number, load: number, completed: number, reserve: number])[] = [
-  [0, 100, 5, 2],
-  [3, 102.5, 5, 2],
-  [7, 105, 5, 1],
-  [10, 110, 3, 1],
-  [14, 105, 8, 0],
-  [21, 122.5, 1, 0],
-];
-const PRIOR = { day: day(0), level: Math.log(120), variance: 0.15 ** 2 };
-
-const observations: readonly Observation[] = SETS.map(([on, load, completed, reserve]) => {
-  const effective = repetitions(completed + reserve);
-  return {
-    day: day(on),
-    y: Math.log(oneRepMaxWathan(barLoad(load), effective)),
-    variance: estimateLogSd(effective, repetitions(reserve)) ** 2,
-  };
-});
+const observations = EXAMPLE_OBSERVATIONS;
+const PRIOR = EXAMPLE_PRIOR;
 
 const trend = () => filterLocalTrend(observations, { prior: PRIOR });
 const level = () => filterLocalLevel(observations, { prior: PRIOR });
@@ -160,18 +145,110 @@ const LEVEL: readonly Column[] = [
   ['log-likelihood', () => [level().logLikelihood], [8.527343], halfOf(6), SIX],
 ];
 
-const checksOf = (model: string, columns: readonly Column[]): readonly Check[] =>
+const isSmoothed = (title: string): boolean => title.includes('smoothed');
+
+const checksOf = (
+  model: string,
+  filter: AnyMethod,
+  smoother: AnyMethod,
+  columns: readonly Column[],
+): readonly Check[] =>
   columns.flatMap(([title, values, printed, within, because]) =>
-    printed.map((value, place) => ({
-      kind: 'series',
-      title: `${model}, ${title}${printed.length > 1 ? `, day ${SETS[place]?.[0] ?? '?'}` : ''}`,
-      compute: () => values()[place] ?? Number.NaN,
-      printed: value,
+    printedResults(
+      isSmoothed(title) ? smoother : filter,
+      isSmoothed(title) ? RAUCH_TUNG_STRIEBEL_1965 : DURBIN_KOOPMAN_2012,
       within,
       because,
-      source: title.includes('smoothed') ? RAUCH_TUNG_STRIEBEL_1965 : DURBIN_KOOPMAN_2012,
-    })),
+      printed.map((value, place) => [
+        `${model}, ${title}${printed.length > 1 ? `, day ${EXAMPLE_SETS[place]?.[0] ?? '?'}` : ''}`,
+        () => values()[place] ?? Number.NaN,
+        value,
+      ]),
+    ),
   );
 
-export const trendModelChecks: readonly Check[] = checksOf('Level and trend', TREND);
-export const levelModelChecks: readonly Check[] = checksOf('Level alone', LEVEL);
+/** Two readings two days apart, filtered and smoothed by statsmodels day by day. */
+const PAIR = [
+  { day: day(0), y: 4.513485321705542, variance: 0.0032862095739042713 },
+  { day: day(2), y: 4.5920495526538385, variance: 0.004951134940276192 },
+];
+const PAIR_OPTIONS = { prior: { day: day(0), level: 4.6, variance: 0.01 } };
+
+const pairLevel = () => filterLocalLevel(PAIR, PAIR_OPTIONS);
+const pairTrend = () => filterLocalTrend(PAIR, PAIR_OPTIONS);
+
+const TEN = 'doubles against doubles, compared to ten decimals';
+const HALF_OF_TEN = halfOf(10);
+
+const againstStatsmodels = (
+  method: AnyMethod,
+  ...results: readonly (readonly [title: string, compute: () => number | undefined, printed: number])[]
+): readonly Check[] =>
+  printedResults(
+    method,
+    STATSMODELS,
+    HALF_OF_TEN,
+    TEN,
+    results.map(([title, compute, printed]) => [`Two readings, ${title}`, () => compute() ?? Number.NaN, printed]),
+  );
+
+export const trendModelChecks: readonly Check[] = [
+  ...checksOf('Level and trend', filterLocalTrend, smoothLocalTrend, TREND),
+  ...againstStatsmodels(
+    filterLocalTrend,
+    ['filtered level', () => pairTrend().steps[1]?.filtered.mean[0], 4.554112041585806],
+    ['filtered trend', () => pairTrend().steps[1]?.filtered.mean[1], 1.5478021359109092e-5],
+    ['log-likelihood', () => pairTrend().logLikelihood, 2.2710116483794174],
+  ),
+  ...againstStatsmodels(
+    smoothLocalTrend,
+    ['smoothed level', () => smoothLocalTrend(pairTrend())[0]?.level, 4.553835991330279],
+    ['smoothed variance', () => smoothLocalTrend(pairTrend())[0]?.variance, 0.001653393189335644],
+  ),
+];
+
+export const levelModelChecks: readonly Check[] = [
+  ...checksOf('Level alone', filterLocalLevel, smoothLocalLevel, LEVEL),
+  ...againstStatsmodels(
+    filterLocalLevel,
+    ['filtered level', () => pairLevel().steps[1]?.level, 4.554091554625627],
+    ['filtered variance', () => pairLevel().steps[1]?.variance, 0.0016635836701499162],
+    ['log-likelihood', () => pairLevel().logLikelihood, 2.271163313775406],
+  ),
+  ...againstStatsmodels(
+    smoothLocalLevel,
+    ['smoothed level', () => smoothLocalLevel(pairLevel())[0]?.level, 4.553846225837065],
+    ['smoothed variance', () => smoothLocalLevel(pairLevel())[0]?.variance, 0.0016529503710473118],
+  ),
+];
+
+const setOf = (load: number, isTold = true): SetEstimate => {
+  const found = readSet({
+    load: barLoad(load),
+    completed: repetitions(5),
+    effort: isTold ? { kind: 'reserve', reserve: repetitions(2) } : { kind: 'unrecorded' },
+    novice: false,
+    of: repetitions(1),
+  });
+  if (found.kind === 'none') throw new RangeError(found.reason);
+  return found;
+};
+
+const readingOf = (...sets: readonly SetEstimate[]) => {
+  const found = sessionObservation(day(0), sets);
+  if (found.kind === 'none') throw new RangeError(found.reason);
+  return found.observation;
+};
+
+/** 100 and 102.5 kg, five repetitions each with two in reserve: the first two readings above, as sets of one day. */
+export const sessionChecks: readonly Check[] = printedResults(
+  sessionObservation,
+  OUR_OWN_DESIGN,
+  1e-6,
+  'the mean of two values printed to six decimals',
+  [
+    ['Two sets of one session, reading', () => readingOf(setOf(100), setOf(102.5)).y, (4.820523 + 4.845216) / 2],
+    ['Two sets of one session, variance', () => readingOf(setOf(100), setOf(102.5)).variance, 0.00647215],
+    ['A set without effort changes nothing', () => readingOf(setOf(100), setOf(140, false)).y, 4.820523],
+  ],
+);

@@ -1,4 +1,8 @@
-import type { Day } from '#units/day.ts';
+import { method } from '../method.ts';
+import { add, inverse, multiply, subtract, transpose, type Matrix2, type Vector2 } from '../numeric/two-by-two.ts';
+import type { Curve } from '../plot.ts';
+import { EXAMPLE_OBSERVATIONS, EXAMPLE_PRIOR } from './example-series.ts';
+import { levelDrawn, readingsDrawn, TREND_FILTER, TREND_SMOOTHER, TREND_SMOOTHER_AXES } from './filter-records.ts';
 import { DRIFT_PER_DAY } from './local-level.ts';
 import {
   logDensity,
@@ -8,7 +12,7 @@ import {
   type Treatment,
   type Widening,
 } from './observation.ts';
-import { add, inverse, multiply, subtract, transpose, type Matrix2, type Vector2 } from '../numeric/two-by-two.ts';
+import type { Day } from '#units/day.ts';
 
 /**
  * A level with a trend, both drifting at random (Durbin & Koopman 2012), and its smoother (Rauch, Tung & Striebel 1965).
@@ -142,34 +146,37 @@ const startAt = ({ day, y, variance }: Observation, { trendSd }: Settings): Tren
 };
 
 /** One pass over the observations, in order of their days. */
-export const filterLocalTrend = (
-  observations: readonly Observation[],
-  {
-    prior,
-    widenings = [],
-    driftPerDay = DRIFT_PER_DAY,
-    trendDrift = TREND_DRIFT,
-    trendSd = TREND_SD,
-  }: TrendOptions = {},
-): FilteredTrend => {
-  requireOrdered(observations, prior);
-  const settings: Settings = { widenings, driftPerDay, trendDrift, trendSd };
-  const steps: TrendStep[] = [];
-  let logLikelihood = 0;
-  let last: { readonly day: Day; readonly state: State } | null = prior
-    ? { day: prior.day, state: { mean: [prior.level, 0], covariance: [prior.variance, 0, 0, trendSd ** 2] } }
-    : null;
-  for (const observation of observations) {
-    const step: TrendStep = last
-      ? update(observation, predict(last.state, last.day, observation.day, settings))
-      : startAt(observation, settings);
-    if (step.treatment === 'used' || step.treatment === 'widened')
-      logLikelihood += logDensity(step.innovation, step.innovationVariance);
-    steps.push(step);
-    last = { day: step.day, state: step.filtered };
-  }
-  return { steps, logLikelihood };
-};
+export const filterLocalTrend = method(
+  TREND_FILTER,
+  (
+    observations: readonly Observation[],
+    {
+      prior,
+      widenings = [],
+      driftPerDay = DRIFT_PER_DAY,
+      trendDrift = TREND_DRIFT,
+      trendSd = TREND_SD,
+    }: TrendOptions = {},
+  ): FilteredTrend => {
+    requireOrdered(observations, prior);
+    const settings: Settings = { widenings, driftPerDay, trendDrift, trendSd };
+    const steps: TrendStep[] = [];
+    let logLikelihood = 0;
+    let last: { readonly day: Day; readonly state: State } | null = prior
+      ? { day: prior.day, state: { mean: [prior.level, 0], covariance: [prior.variance, 0, 0, trendSd ** 2] } }
+      : null;
+    for (const observation of observations) {
+      const step: TrendStep = last
+        ? update(observation, predict(last.state, last.day, observation.day, settings))
+        : startAt(observation, settings);
+      if (step.treatment === 'used' || step.treatment === 'widened')
+        logLikelihood += logDensity(step.innovation, step.innovationVariance);
+      steps.push(step);
+      last = { day: step.day, state: step.filtered };
+    }
+    return { steps, logLikelihood };
+  },
+);
 
 export interface SmoothedTrend {
   readonly day: Day;
@@ -191,20 +198,31 @@ const smoothOne = (step: TrendStep, next: TrendStep, after: State): State => {
   };
 };
 
+const history = (): readonly Curve[] => [
+  levelDrawn(
+    'level with a trend, seen from the last reading, 95 %',
+    smoothLocalTrend(filterLocalTrend(EXAMPLE_OBSERVATIONS, { prior: EXAMPLE_PRIOR })),
+  ),
+  readingsDrawn(),
+];
+
 /** Level and trend as they were, seen from the last observation. */
-export const smoothLocalTrend = ({ steps }: FilteredTrend): readonly SmoothedTrend[] => {
-  const states: State[] = [];
-  for (const [back, step] of steps.toReversed().entries()) {
-    const next = steps[steps.length - back];
-    const after = states[back - 1];
-    states.push(next && after ? smoothOne(step, next, after) : step.filtered);
-  }
-  return states.toReversed().map(({ mean, covariance }, place) => ({
-    // One state for each step.
-    day: (steps[place] as TrendStep).day,
-    level: mean[0],
-    variance: covariance[0],
-    trend: mean[1],
-    trendVariance: covariance[3],
-  }));
-};
+export const smoothLocalTrend = method(
+  { ...TREND_SMOOTHER, plot: { ...TREND_SMOOTHER_AXES, curves: history } },
+  ({ steps }: FilteredTrend): readonly SmoothedTrend[] => {
+    const states: State[] = [];
+    for (const [back, step] of steps.toReversed().entries()) {
+      const next = steps[steps.length - back];
+      const after = states[back - 1];
+      states.push(next && after ? smoothOne(step, next, after) : step.filtered);
+    }
+    return states.toReversed().map(({ mean, covariance }, place) => ({
+      // One state for each step.
+      day: (steps[place] as TrendStep).day,
+      level: mean[0],
+      variance: covariance[0],
+      trend: mean[1],
+      trendVariance: covariance[3],
+    }));
+  },
+);

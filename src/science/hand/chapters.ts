@@ -1,6 +1,8 @@
 import { byIdentity, type Part } from '../chapter.ts';
 import { shownTable } from '../sourced-table.ts';
+import { compareCriticalForces, scoreAllOutTest } from './all-out-test.ts';
 import { simulateCompartments } from './compartment-simulation.ts';
+import { criticalForceChange, planningCriticalForce } from './critical-force.ts';
 import { enduranceBand } from './endurance-band.ts';
 import { ENDURANCE_AUTHORS } from './endurance-time.ts';
 import { fatigueConstants } from './fatigue-constants.table.ts';
@@ -9,6 +11,19 @@ import { gloveLosses, handSizeLosses, suitedTrainingComplaints } from './glove.t
 import { enduranceChecks, gloveChecks, normChecks } from './grip.checks.ts';
 import { gripLandmarks, gripNorms } from './grip-norms.table.ts';
 import { gripScore, gripStandardScore } from './grip-score.ts';
+import { handTraining, shoulderTraining } from './hand-training.table.ts';
+import { greatestHourMean } from './hour-mean.ts';
+import { balanceImpulse, impulseAfterEase, impulseAfterWork } from './impulse-balance.ts';
+import { marchHand } from './march.ts';
+import { allOutChecks, constantChecks } from './personal-constants.checks.ts';
+import { constantsFromCurve, constantsFromSummary } from './personal-constants.ts';
+import { personalFatigueRate, personalRecoveryRate, timeConstantOfTest } from './personal-rates.ts';
+import { criticalForceFindings } from './reliability.table.ts';
+import { rotationRatio, screenShoulders, sideDifference } from './shoulder.ts';
+import { marchChecks, marginChecks, practiceChecks, shoulderChecks } from './space-walk.checks.ts';
+import { spaceWalkMargin } from './space-walk-margin.ts';
+import { spaceWalkRulesBefore } from './spacewalk-rules-before.ts';
+import { spaceWalkRules } from './spacewalk-rules.table.ts';
 import { suitedGrip } from './suited-grip.ts';
 import { closedFormChecks, fullEquationChecks } from './three-compartments.checks.ts';
 import * as compartments from './three-compartments.ts';
@@ -54,6 +69,49 @@ export const HAND: Part = {
       says: 'Step by step, with the controller: what the closed forms are held to.',
       methods: [simulateCompartments],
       checks: fullEquationChecks,
+    },
+    {
+      heading: 'Critical force of a hand',
+      says: 'The force that can be repeated, from an all-out test, and how far such a test can be believed.',
+      formulas: [planningCriticalForce, criticalForceChange],
+      methods: [scoreAllOutTest, compareCriticalForces],
+      tables: [shownTable(criticalForceFindings)],
+      checks: allOutChecks,
+    },
+    {
+      heading: 'One person’s constants',
+      says: 'Rates of fatigue and recovery of one hand, from every contraction of its test or from a summary of it.',
+      formulas: [timeConstantOfTest, personalFatigueRate, personalRecoveryRate],
+      methods: [constantsFromCurve, constantsFromSummary],
+      checks: constantChecks,
+    },
+    {
+      heading: 'A hand through its tasks',
+      says: 'Cycle by cycle, in closed form. Not validated on suited crews.',
+      methods: [marchHand],
+      checks: marchChecks,
+    },
+    {
+      heading: 'What is left, with its band and two doubts',
+      says: 'The margin goes to the specialist only. A second model and a limit of an hour say where it may be wrong.',
+      formulas: [impulseAfterWork, impulseAfterEase],
+      methods: [spaceWalkMargin, balanceImpulse, greatestHourMean],
+      checks: marginChecks,
+    },
+    {
+      heading: 'Before and after a space walk',
+      says: 'What the trade does; no model stands behind it.',
+      methods: [spaceWalkRulesBefore],
+      tables: [shownTable(spaceWalkRules), shownTable(handTraining)],
+      checks: practiceChecks,
+    },
+    {
+      heading: 'The shoulder in a suit',
+      says: 'Screening and training, borrowed from throwing.',
+      formulas: [rotationRatio, sideDifference],
+      methods: [screenShoulders],
+      tables: [shownTable(shoulderTraining)],
+      checks: shoulderChecks,
     },
   ],
 };

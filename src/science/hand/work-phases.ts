@@ -53,11 +53,11 @@ export const sustainedEndurance = method(
     if (reason !== undefined) return { kind: 'refused', reason };
     if (!inRange(load, [0, 1]))
       return { kind: 'refused', reason: `A force must lie in 0 to 1 of the maximum; it is ${load}.` };
-    const inside = 1 - (recovery * (1 - load)) / (fatigue * load);
-    return inside > 0
+    const used = (recovery * (1 - load)) / (fatigue * load);
+    return used < 1
       ? {
           kind: 'estimate',
-          value: seconds(-Math.log(inside) / recovery),
+          value: seconds(-Math.log1p(-used) / recovery),
           cautions: load > 0.6 ? [SHORT_ABOVE] : [],
         }
       : {
@@ -90,7 +90,7 @@ const held = (start: number, load: number, after: number, { fatigue, recovery }:
 const lostAfter = (start: number, load: number, { fatigue, recovery }: FatigueConstants): number | null => {
   const towards = (fatigue * load) / recovery;
   const kept = 1 - load;
-  return towards > kept ? -Math.log((towards - kept) / (towards - start)) / recovery : null;
+  return towards > kept ? -Math.log1p(-(kept - start) / (towards - start)) / recovery : null;
 };
 
 /** When somebody more tired than this work can make them has come down to where the force is there again. */

@@ -29,6 +29,9 @@ const record = (id: string, written: Written): FormulaRecord => ({
   ...written,
 });
 
+/** Part of an exponential approach after a number of time constants, exact also in the first seconds. */
+const reached = (constants: number): number => -Math.expm1(-constants);
+
 const [FALL_DAYS, REGAIN_DAYS, REGAINED] = [7, 120, 0.5] as const;
 
 /** Course of the loss of maximal oxygen uptake in flight. */
@@ -60,7 +63,7 @@ export const oxygenUptakeCourse = formula(
       },
     },
   }),
-  (day: number): number => 1 - Math.exp(-day / FALL_DAYS) - REGAINED * (1 - Math.exp(-day / REGAIN_DAYS)),
+  (day: number): number => reached(day / FALL_DAYS) - REGAINED * reached(day / REGAIN_DAYS),
 );
 
 const STRENGTH_DAYS = 60;
@@ -81,7 +84,7 @@ export const strengthCourse = formula(
       curves: (): readonly Curve[] => [curveOf('course', strengthCourse, [0, 365], (day) => [day])],
     },
   }),
-  (day: number): number => 1 - Math.exp(-day / STRENGTH_DAYS),
+  (day: number): number => reached(day / STRENGTH_DAYS),
 );
 
 const MONTHS = { name: 'months of loss', symbol: 'g', unit: 'months' };
@@ -123,5 +126,5 @@ export const boneCourseSaturating = formula(
       ],
     },
   }),
-  (day: number): number => (1 - Math.exp(-BONE_SATURATION * day)) / (BONE_SATURATION * DAYS_PER_MONTH),
+  (day: number): number => reached(BONE_SATURATION * day) / (BONE_SATURATION * DAYS_PER_MONTH),
 );

@@ -66,10 +66,9 @@ const readOver = (
   if (!newest) return missing('not tested yet.');
   if (!inDate) return missing(`last tested ${daysAgo(evidence.today - newest.on)}; at most ${maxAge} days count.`);
   if (!item.accepted.includes(kind)) return missing(`"${kind}" is no accepted test of it.`);
-  const { typicalError = null } = item;
   const found = lastTestsOverLine(
     together.map(({ score }) => score),
-    typicalError ?? Number.NaN,
+    item.typicalError ?? Number.NaN,
     line,
   );
   if (found.kind !== 'estimate') return missing(found.reason);
@@ -81,7 +80,7 @@ const readOver = (
     passes: probability >= acceptAt,
     basis: 'probability',
     says: `${mean.toFixed(1)} % over the last ${together.length === 1 ? 'test' : `${together.length} tests`}${substitute ? ` (${kind})` : ''}, line ${line} %: probability ${probability.toFixed(2)} of being over it, ${acceptAt} needed.`,
-    working: { line, typicalError: typicalError ?? 0, tests: together, mean, sd, probability },
+    working: { line, typicalError: item.typicalError ?? 0, tests: together, mean, sd, probability },
   };
 };
 

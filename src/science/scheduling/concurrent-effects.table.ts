@@ -1,3 +1,4 @@
+import { authorsAndYear } from '../cited.ts';
 import type { Source } from '../formula.ts';
 import type { SourcedTable } from '../sourced-table.ts';
 import { EDDENS_2018, HICKSON_1980, MURLASITS_2017, ROBINEAU_2016, SCHUMANN_2022, WILSON_2012 } from './sources.ts';
@@ -95,7 +96,7 @@ export const CONCURRENT_EFFECTS: SourcedTable<ConcurrentEffect> = {
     low,
     high,
     unit,
-    firstWords(source.text),
+    authorsAndYear(source),
   ],
 };
 
@@ -132,8 +133,5 @@ export const SEPARATION_FINDINGS: SourcedTable<SeparationFinding> = {
     },
     { says: 'The cost grows with the frequency and the duration of the endurance work.', source: WILSON_2012 },
   ],
-  cells: ({ says, source }) => [says, firstWords(source.text)],
+  cells: ({ says, source }) => [says, authorsAndYear(source)],
 };
-
-/** Author and year of a source. */
-const firstWords = (text: string): string => text.slice(0, text.indexOf(')') + 1);

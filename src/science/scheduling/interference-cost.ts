@@ -57,7 +57,7 @@ export const costOfGap = formula(
     title: 'Cost of the hours between a strength and an endurance session',
     equation: 'c where g < 3, 0.2 where 3 ≤ g < 6, else 0',
     inputs: [
-      { name: 'hours between', symbol: 'g', unit: 'h', possible: [0, 168], valid: [0, 48] },
+      { name: 'hours between', symbol: 'g', unit: 'h', possible: [0, 10_000], valid: [0, 168] },
       { name: 'cost within one session', symbol: 'c', unit: 'cost', possible: [0, 10], valid: [0.3, 1] },
     ],
     output: { name: 'cost', symbol: 'C_gap', unit: 'cost' },
@@ -158,7 +158,7 @@ export const interferenceCost = method(
       'C_order = 0.5 where endurance comes before strength and g < 3, else 0',
       'C_treadmill = 0.5 where that endurance was on the treadmill and the strength is of the lower body, else 0',
     ],
-    inputs: [{ name: 'hours between', symbol: 'g', unit: 'h', possible: [0, 168], valid: [0, 48] }],
+    inputs: [{ name: 'hours between', symbol: 'g', unit: 'h', possible: [0, 10_000], valid: [0, 168] }],
     outputs: [{ name: 'cost', symbol: 'C', unit: 'cost' }],
     refuses: ['a session that ends before it begins', 'sessions of one person that overlap'],
     source: OUR_OWN_DESIGN,

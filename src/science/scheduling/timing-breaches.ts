@@ -62,8 +62,8 @@ const windowBreaches = (
   windows: DayFrame['protectedWindows'],
 ): readonly Breach[] =>
   shakes
-    ? windows.flatMap((window) => {
-        const by = Math.min(until, window.until) - Math.max(from, window.from);
+    ? windows.flatMap((closed) => {
+        const by = Math.min(until, closed.until) - Math.max(from, closed.from);
         return by > 0 ? [{ rule: schedulingRule('protected-window'), by }] : [];
       })
     : [];

@@ -3,6 +3,7 @@ import { effectiveRepetitions, repetitionsInReserve } from './effort.ts';
 import { estimateLogSd, logSdOfMaximum, logSlope, noviceReserveSd, reserveSd } from './estimate-spread.ts';
 import {
   effortChecks,
+  readingChecks,
   regressionChecks,
   repetitionMaximumChecks,
   spreadOfEstimateChecks,
@@ -18,6 +19,7 @@ import {
 import * as fractions from './repetition-fraction.ts';
 import { fractionAllowing, maximumMultiplier, ratioToTestedLift, repetitionMaximum } from './repetition-maximum.ts';
 import * as multipliers from './repetition-multiplier.ts';
+import { readSet } from './set-estimate.ts';
 
 export const STRENGTH: Part = {
   heading: 'Strength',
@@ -52,6 +54,12 @@ export const STRENGTH: Part = {
       says: 'The standard deviation of a single reading, on the log scale.',
       formulas: [reserveSd, noviceReserveSd, logSlope, logSdOfMaximum, estimateLogSd],
       checks: spreadOfEstimateChecks,
+    },
+    {
+      heading: 'What one set says',
+      says: 'A maximum with its standard deviation, a lower bound, or nothing and why.',
+      methods: [readSet],
+      checks: readingChecks,
     },
     {
       heading: 'Straight lines of single studies',

@@ -1,4 +1,4 @@
-import type { Check } from '../check.ts';
+import { printedResults, type Check } from '../check.ts';
 import type { AnyFormula, Source } from '../formula.ts';
 import { estimateLogSd, logSdOfMaximum, logSlope, noviceReserveSd, reserveSd } from './estimate-spread.ts';
 import { effectiveRepetitions, repetitionsInReserve } from './effort.ts';
@@ -10,7 +10,9 @@ import {
   oneRepMaxReynoldsChestPress,
   oneRepMaxReynoldsLegPress,
 } from './regressions.ts';
-import { COMMON_PRACTICE, OUR_OWN_DESIGN, ZOURDOS_2016 } from '../sources.ts';
+import { COMMON_PRACTICE, OUR_OWN_DESIGN, RECOMPUTED, ZOURDOS_2016 } from '../sources.ts';
+import { readSet, type Effort, type SetEstimate } from './set-estimate.ts';
+import { barLoad, repetitions } from '#units/quantity.ts';
 import { WATHAN_1994 } from './sources.ts';
 
 type Row = readonly [given: readonly number[], printed: number];
@@ -121,4 +123,39 @@ export const regressionChecks: readonly Check[] = [
   ...checks(oneRepMaxKravitzSquat, 0.001, WORKED, [[[120, 12], 169.596]]),
   ...checks(oneRepMaxKravitzBenchPress, 0.001, WORKED, [[[100, 10], 122.6]]),
   ...checks(oneRepMaxKravitzDeadlift, 0.001, WORKED, [[[150, 8], 176.832]]),
+];
+
+const reading = (load: number, completed: number, effort: Effort): SetEstimate => {
+  const found = readSet({
+    load: barLoad(load),
+    completed: repetitions(completed),
+    effort,
+    novice: false,
+    of: repetitions(1),
+  });
+  if (found.kind === 'none') throw new RangeError(found.reason);
+  return found;
+};
+const inReserve = (reserve: number): Effort => ({ kind: 'reserve', reserve: repetitions(reserve) });
+const toFailure: Effort = { kind: 'failure' };
+
+export const readingChecks: readonly Check[] = [
+  ...printedResults(readSet, RECOMPUTED, 0.0005, 'printed to three decimals', [
+    ['100 kg × 5 with two in reserve [kg]', () => reading(100, 5, inReserve(2)).maximum, 124.03],
+    ['100 kg × 6 with three in reserve [kg]', () => reading(100, 6, inReserve(3)).maximum, 131.246],
+    ['100 kg × 5 with two in reserve, least of three authors [kg]', () => reading(100, 5, inReserve(2)).low, 120],
+    ['100 kg × 5 with two in reserve, most of three authors [kg]', () => reading(100, 5, inReserve(2)).high, 124.03],
+    ['210 lb × 8 to failure [lb]', () => reading(210, 8, toFailure).maximum, 268.11],
+    ['122.5 kg × 1 to failure is the maximum [kg]', () => reading(122.5, 1, toFailure).maximum, 122.5],
+  ]),
+  ...printedResults(readSet, OUR_OWN_DESIGN, 0.00001, 'printed to five decimals; one in the last of them', [
+    ['log standard deviation of 5 with two in reserve', () => reading(100, 5, inReserve(2)).logSd, 0.08045],
+    ['log standard deviation of 8 to failure', () => reading(100, 8, toFailure).logSd, 0.07616],
+    [
+      'log standard deviation of 5 with a reserve of two that was planned only',
+      () => reading(100, 5, { kind: 'unrecorded, target', target: repetitions(2) }).logSd,
+      // √(0.03² + 0.06² + (0.029606 · 2)²)
+      0.08948,
+    ],
+  ]),
 ];

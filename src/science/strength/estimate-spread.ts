@@ -1,5 +1,6 @@
 import { count } from '../inputs.ts';
 import { formula, type FormulaInput } from '../formula.ts';
+import { curveOf, type Curve } from '../plot.ts';
 import { COMMON_PRACTICE, OUR_OWN_DESIGN, ZOURDOS_2016 } from '../sources.ts';
 import { GRGIC_2020, HALPERIN_2022, HUTCHINS_GEARHART_2010, MITTER_2022 } from './sources.ts';
 import { multiplierWathan } from './repetition-multiplier.ts';
@@ -103,6 +104,18 @@ export const estimateLogSd = formula(
     source: OUR_OWN_DESIGN,
     restsOn: [GRGIC_2020, HUTCHINS_GEARHART_2010, MITTER_2022],
     doesNotKnow: 'Whether the person judges the reserve well.',
+    plot: {
+      says: 'A heavy single is known to 3 %. Every repetition further away, and every one left in reserve, makes the reading less sure.',
+      x: { name: 'effective repetitions', unit: 'repetitions' },
+      y: { name: 'log standard deviation', unit: 'ln' },
+      curves: (): readonly Curve[] =>
+        [0, 1, 2, 4].map((reserve) =>
+          curveOf(reserve === 0 ? 'to failure' : `${reserve} in reserve`, estimateLogSd, [1 + reserve, 15], (reps) => [
+            reps,
+            reserve,
+          ]),
+        ),
+    },
   },
   (reps: Repetitions, reserve: Repetitions): LogRatio => logSdOfMaximum(reps, SINGLE, reserveSd(reserve)),
 );

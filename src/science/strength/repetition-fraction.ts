@@ -1,5 +1,6 @@
 import { count } from '../inputs.ts';
 import { formula, type FormulaRecord } from '../formula.ts';
+import { curveOf, type Curve, type Plot } from '../plot.ts';
 import {
   multiplierBrzycki,
   multiplierBrzyckiRounded,
@@ -26,6 +27,48 @@ const backwards = (of: { readonly record: FormulaRecord }, equation: string): Fo
     output: { name: 'fraction of the maximum', symbol: 'p', unit: '1' },
     restsOn: [HAFF_TRIPLETT_2016, NUZZO_2024],
   };
+};
+
+/** Percent of the maximum against repetitions 1 to 12 and 15, as the handbook prints it; secondary copies differ at 11 and 12. */
+const HANDBOOK = [
+  [1, 100],
+  [2, 95],
+  [3, 93],
+  [4, 90],
+  [5, 87],
+  [6, 85],
+  [7, 83],
+  [8, 80],
+  [9, 77],
+  [10, 75],
+  [11, 70],
+  [12, 67],
+  [15, 65],
+] as const;
+
+const eightAuthors: Plot = {
+  says: 'At five and six repetitions the authors agree within 6 %; from ten on they part. Two of them run flat, two fall ever faster.',
+  x: { name: 'repetitions', unit: 'repetitions' },
+  y: { name: 'fraction of the maximum', unit: '1' },
+  curves: (): readonly Curve[] => [
+    ...(
+      [
+        ['Wathan', fractionWathan],
+        ['Epley', fractionEpley],
+        ['Brzycki', fractionBrzycki],
+        ['Brzycki, rounded', fractionBrzyckiRounded],
+        ['Lombardi', fractionLombardi],
+        ['Mayhew', fractionMayhew],
+        ["O'Conner", fractionOConner],
+        ['Lander', fractionLander],
+      ] as const
+    ).map(([label, of]) => curveOf(label, of, [1, 15], (reps) => [reps])),
+    {
+      label: 'handbook table',
+      scattered: true,
+      points: HANDBOOK.map(([reps, percent]) => [reps, percent / 100]),
+    },
+  ],
 };
 
 /** Fraction of the one-repetition maximum that allows n repetitions, Epley. */
@@ -63,7 +106,7 @@ export const fractionOConner = formula(
 
 /** Fraction of the one-repetition maximum that allows n repetitions, Wathan. */
 export const fractionWathan = formula(
-  backwards(multiplierWathan, '(48.8 + 53.8 e^(−0.075 n)) / 100'),
+  { ...backwards(multiplierWathan, '(48.8 + 53.8 e^(−0.075 n)) / 100'), plot: eightAuthors },
   (reps: Repetitions): Fraction => fraction((48.8 + 53.8 * Math.exp(-0.075 * reps)) / 100),
 );
 

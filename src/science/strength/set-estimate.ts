@@ -1,7 +1,12 @@
+import { count, load as loadInput } from '../inputs.ts';
+import { method, type MethodRecord } from '../method.ts';
+import { spaced, type Curve } from '../plot.ts';
+import { OUR_OWN_DESIGN } from '../sources.ts';
 import { logSdOfMaximum, noviceReserveSd, reserveSd, UNKNOWN_RESERVE_SD } from './estimate-spread.ts';
 import { effectiveRepetitions } from './effort.ts';
 import { repetitionMaximum } from './repetition-maximum.ts';
 import { oneRepMaxBrzycki, oneRepMaxEpley, oneRepMaxWathan } from './one-rep-max.ts';
+import { BRZYCKI_1993, EPLEY_1985, LESUER_1997, WATHAN_1994 } from './sources.ts';
 import { barLoad, logRatio, repetitions, type BarLoad, type LogRatio, type Repetitions } from '#units/quantity.ts';
 
 /** What one set says of a maximum: a value with an interval, a bound, or nothing and why. */
@@ -82,8 +87,71 @@ const logSdOf = (effective: Repetitions, { effort, novice, of }: PerformedSet): 
   return logSdOfMaximum(effective, of, novice ? noviceReserveSd(sd) : sd);
 };
 
+const READING: MethodRecord = {
+  id: 'estimate/read-set',
+  revision: 1,
+  title: 'Maximum read from one set',
+  equations: [
+    'n_eff = n + r',
+    'r = 0 at failure; the planned reserve where none was told; 0 where none was planned either, and then a lower bound',
+    'R = w · f(n_eff) / f(m)',
+    'f = 1 where n ≤ 1, else 100 / (48.8 + 53.8 e^(−0.075 n))',
+    "σ = √(0.03² + (0.01 (n_eff − m))² + (f'(n_eff) σ_r)²)",
+    'σ_r = 0 where r = 0, 2 where the reserve is the planned one, else 0.5 + 0.5 r; times 1.5 in the first six months',
+    'low and high: the least and the most of Epley, Brzycki and Wathan',
+  ],
+  inputs: [
+    loadInput('load weighed in 1 g, or its bar-equivalent', 'w', [0.001, 1000], [1, 400]),
+    count('repetitions completed', 'n', [1, 15], [1, 12]),
+    count('repetitions in reserve', 'r', [0, 14], [0, 4]),
+    count('repetitions of the maximum', 'm', [1, 50], [1, 15]),
+  ],
+  outputs: [
+    { name: 'm-repetition maximum', symbol: 'R', unit: 'kg' },
+    { name: 'log standard deviation', symbol: 'σ', unit: 'ln' },
+  ],
+  refuses: [
+    'The load, less the share of body weight, is not above zero.',
+    'No repetition was completed.',
+    'More than 15 effective repetitions.',
+  ],
+  source: WATHAN_1994,
+  restsOn: [EPLEY_1985, BRZYCKI_1993, LESUER_1997, OUR_OWN_DESIGN],
+  doesNotKnow:
+    'This person’s own line of repetitions against load; all lines fall short for the deadlift. Above 12 effective repetitions the formulas part, and the reading says so. A load of a machine in flight must lose the share of body weight first.',
+  plot: {
+    says: 'The same 100 kg, done for more and more repetitions: what is read from it rises, and three authors part from ten repetitions on.',
+    x: { name: 'effective repetitions', unit: 'repetitions' },
+    y: { name: 'one-repetition maximum', unit: 'kg' },
+    curves: () => readingsOfHundred(),
+  },
+};
+
+const readingsOfHundred = (): readonly Curve[] => {
+  const hundred = barLoad(100);
+  const single = repetitions(1);
+  const reads = spaced(1, LOW_CONFIDENCE_UP_TO, LOW_CONFIDENCE_UP_TO).map((done) => {
+    const effective = repetitions(done);
+    return {
+      done,
+      maximum: repetitionMaximum(hundred, effective, single),
+      logSd: logSdOfMaximum(effective, single, repetitions(0)),
+      range: intervalOfFormulas(hundred, effective, single),
+    };
+  });
+  return [
+    {
+      label: 'Wathan, ± standard deviation of a set to failure',
+      points: reads.map(({ done, maximum }) => [done, maximum]),
+      band: reads.map(({ maximum, logSd }) => [maximum / Math.exp(logSd), maximum * Math.exp(logSd)]),
+    },
+    { label: 'least of three authors', points: reads.map(({ done, range }) => [done, range.low]) },
+    { label: 'most of three authors', points: reads.map(({ done, range }) => [done, range.high]) },
+  ];
+};
+
 /** Reads a maximum from one set. */
-export const readSet = (set: PerformedSet): SetReading => {
+export const readSet = method(READING, (set: PerformedSet): SetReading => {
   if (!(set.load > 0)) return { kind: 'none', reason: 'The load, less the share of body weight, is not above zero.' };
   if (!(set.completed >= 1)) return { kind: 'none', reason: 'No repetition was completed.' };
   const effective = effectiveRepetitions(set.completed, reserveOf(set.effort));
@@ -101,7 +169,7 @@ export const readSet = (set: PerformedSet): SetReading => {
     assumedReserve: set.effort.kind === 'unrecorded, target',
     range,
   };
-};
+});
 
 /** Least and most of Epley, Brzycki and Wathan, each back at the same number of repetitions. */
 export const intervalOfFormulas = (

@@ -74,7 +74,8 @@ function ContentsLine({ anchor, number, heading, isCurrent, count }: ContentsLin
     <a href={`#${anchor}`} ref={line} aria-current={isCurrent ? 'location' : undefined}>
       <span className={styles['number']}>{number}</span>
       <span>
-        {heading} {count !== undefined && <span className="faint">{count}</span>}
+        {heading}
+        {count ? <span className="faint">&nbsp;{count}</span> : null}
       </span>
     </a>
   );

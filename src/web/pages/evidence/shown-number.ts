@@ -1,7 +1,7 @@
-/** A number as a person reads it: six significant figures, no trailing noughts. */
-export const shownNumber = (value: number): string => {
+/** A number as a person reads it: six significant figures unless more matter, no trailing noughts. */
+export const shownNumber = (value: number, figures = 6): string => {
   if (!Number.isFinite(value)) return value > 0 ? '∞' : value < 0 ? '−∞' : 'not a number';
-  return powerOfTen(String(Number(value.toPrecision(6)))).replaceAll('-', '−');
+  return powerOfTen(String(Number(value.toPrecision(figures)))).replaceAll('-', '−');
 };
 
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';

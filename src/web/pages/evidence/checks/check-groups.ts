@@ -18,8 +18,8 @@ export const checkGroups = <Kind extends Check>(checks: readonly Kind[]): readon
   return [...groups.values()].map(({ first: { because, source }, checks: of }) => ({ because, source, checks: of }));
 };
 
-/** "Brzycki M. (1993)" of a whole citation: enough to find it among the sources below. */
+/** "Brzycki M. (1993)" of a whole citation, the first clause of anything else: enough to find it among the sources. */
 export const shortSource = (text: string): string => {
-  const [head = text] = text.split(/(?<=\(\d{4}[a-z]?\))/);
-  return head.length < text.length ? head : text;
+  const dated = /^.*?\(\d{4}[a-z]?\)/.exec(text)?.[0];
+  return dated ?? (text.split(/[,;.:](?= |$)/)[0] || text);
 };

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Check } from '#science/check.ts';
 import type { FormulaInput } from '#science/formula.ts';
+import { join } from '../../../parts/parts.ts';
 import { MathText } from '../equation/math-text.tsx';
 import { Prose } from '../equation/prose.tsx';
 import { shownNumber } from '../shown-number.ts';
@@ -17,20 +18,24 @@ interface CheckTableProps {
 }
 
 const RESULT_COLUMNS = 4;
+const NARROW = 3;
 
 /** What was printed, and what comes out here and now. Rows stand under the reason for their tolerance. */
 export function CheckTable({ label, checks, inputs }: CheckTableProps) {
   const groups = checkGroups(checks);
   const width = (inputs?.length ?? 1) + RESULT_COLUMNS;
+  const isNarrow = inputs !== undefined && inputs.length <= NARROW && checks.length > NARROW;
   return (
-    <section className={styles['scroll']} aria-label={label}>
+    <section className={join(styles['scroll'], isNarrow && styles['narrow'])} aria-label={label}>
       <table className={styles['checks']}>
         <CheckHead {...(inputs ? { inputs } : {})} />
         {groups.map((group, place) => (
           <tbody key={place}>
             <tr>
               <th scope="rowgroup" colSpan={width} className={styles['reason']}>
-                {capital(group.because)}. <span>{shortSource(group.source.text)}</span>
+                <div>
+                  {capital(group.because)}. <span>{shortSource(group.source.text)}</span>
+                </div>
               </th>
             </tr>
             <CheckRows checks={group.checks} />
@@ -80,13 +85,29 @@ function CheckRows({ checks }: { readonly checks: readonly Check[] }) {
           <Prose text={check.title} />
         </td>
       )}
-      <td className="number">{shownNumber(check.printed)}</td>
-      <Outcome found={results[place]} within={check.within} />
+      <td className="number">{shownNumber(check.printed, figuresFor(check, results[place]))}</td>
+      <Outcome found={results[place]} check={check} />
     </tr>
   ));
 }
 
-function Outcome({ found, within }: { readonly found: Recomputed | undefined; readonly within: number }): ReactNode {
+interface OutcomeProps {
+  readonly found: Recomputed | undefined;
+  readonly check: Check;
+}
+
+const USUAL_FIGURES = 6;
+const MOST_FIGURES = 15;
+
+/** Where a value is off by little, the figures in which it is off are shown. */
+const figuresFor = ({ printed, within }: Check, found: Recomputed | undefined): number => {
+  if (found?.kind !== 'computed' || found.holds) return USUAL_FIGURES;
+  const figures = Math.ceil(Math.log10(Math.abs(printed) / within)) + 2;
+  return Number.isFinite(figures) ? Math.min(MOST_FIGURES, Math.max(USUAL_FIGURES, figures)) : MOST_FIGURES;
+};
+
+function Outcome({ found, check }: OutcomeProps): ReactNode {
+  const { within } = check;
   const tolerance = <td className="number soft">{within === 0 ? 'exact' : shownNumber(within)}</td>;
   if (!found)
     return (
@@ -106,7 +127,7 @@ function Outcome({ found, within }: { readonly found: Recomputed | undefined; re
     );
   return (
     <>
-      <td className="number">{shownNumber(found.value)}</td>
+      <td className="number">{shownNumber(found.value, figuresFor(check, found))}</td>
       {tolerance}
       <td className={found.holds ? undefined : styles['fails']}>{found.holds ? 'holds' : 'does not hold'}</td>
     </>

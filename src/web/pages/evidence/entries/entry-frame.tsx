@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { EntryRecord } from '#science/formula.ts';
+import { shortSource } from '../checks/check-groups.ts';
 import { Prose } from '../equation/prose.tsx';
 import { PlotFigure } from '../plot/plot-figure.tsx';
 import { ScreenLinks } from './screen-links.tsx';
@@ -43,9 +44,12 @@ export function EntryFrame({ record, kind, children, after }: EntryFrameProps) {
         </Fact>
         {restsOn.length > 0 && (
           <Fact name="Rests on">
-            {restsOn.map((other) => (
-              <SourceText key={other.text} source={other} />
-            ))}
+            <div className={styles['in-full']}>
+              {restsOn.map((other) => (
+                <SourceText key={other.text} source={other} />
+              ))}
+            </div>
+            <p className={styles['in-short']}>{restsOn.map(({ text }) => shortSource(text)).join('; ')}</p>
           </Fact>
         )}
         <Fact name="Used by">

@@ -54,8 +54,8 @@ function InputRow({ input: { name, symbol, unit, possible, valid } }: { readonly
       </td>
       <td>{name}</td>
       <td className="soft">{shownUnit(unit)}</td>
-      <td>{shownRange(possible)}</td>
-      <td className={isNarrower ? undefined : 'soft'}>{isNarrower ? shownRange(valid) : 'wherever possible'}</td>
+      <td className={styles['range']}>{shownRange(possible)}</td>
+      <td className={isNarrower ? styles['range'] : 'soft'}>{isNarrower ? shownRange(valid) : 'wherever possible'}</td>
     </tr>
   );
 }

@@ -26,7 +26,7 @@ export function TableEntry({ table: { record, columns, shown } }: { readonly tab
             {shown.map((row, at) => (
               <tr key={at}>
                 {row.map((cell, place) => (
-                  <td key={place} className={classOf(place)}>
+                  <td key={place} className={classOf(place) ?? lengthClass(cell)}>
                     <CellText cell={cell} />
                   </td>
                 ))}
@@ -38,6 +38,12 @@ export function TableEntry({ table: { record, columns, shown } }: { readonly tab
     </EntryFrame>
   );
 }
+
+/** "112 to 196" stays on one line. */
+const LONGEST_SHORT = 14;
+
+const lengthClass = (cell: Cell): string | undefined =>
+  typeof cell === 'string' && cell.length <= LONGEST_SHORT ? styles['short'] : undefined;
 
 function CellText({ cell }: { readonly cell: Cell }) {
   if (cell === null) return <span className="faint">–</span>;

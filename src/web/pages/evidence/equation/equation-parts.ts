@@ -1,3 +1,4 @@
+import { casesIn } from './equation-cases.ts';
 import { tokensOf, type Token } from './equation-tokens.ts';
 
 /** A line holds about so many characters before it is worth breaking. */
@@ -14,13 +15,12 @@ const WORDS_THAT_BREAK = /^(where|else|otherwise|with|and|if|when|in|by|until|th
  * comma. Browsers do not break a line inside mathematics. Every letter of the equation is in one of the parts.
  */
 export const equationParts = (equation: string): readonly string[] => {
-  if (equation.length <= SHORT || isCases(equation)) return [equation];
-  const places = breakPlaces(tokensOf(equation));
+  const tokens = tokensOf(equation);
+  if (equation.length <= SHORT || casesIn(tokens)) return [equation];
+  const places = breakPlaces(tokens);
   const from = [0, ...places];
   return from.map((start, part) => equation.slice(start, from[part + 1]).trim());
 };
-
-const isCases = (equation: string): boolean => /=.*\b(where|if|when|for)\b.*\b(else|otherwise)\b/.test(equation);
 
 const breakPlaces = (tokens: readonly Token[]): readonly number[] => {
   const places: number[] = [];

@@ -15,7 +15,7 @@ const JOINING =
   /^(and|as|at|between|by|each|else|every|for|from|if|in|is|least|most|not|of|on|or|otherwise|over|per|than|that|the|then|to|unless|until|up|when|where|while|with|within)$/;
 
 /** Functions that are written without brackets too: never part of a run of words. */
-const FUNCTION = /^(exp|ln|log|log10|sin|cos|tan|arctan|arcsin|arccos|sum|prod|sqrt)$/;
+const FUNCTION = /^(exp|ln|log|log10|sin|cos|tan|arctan|arcsin|arccos|sqrt)$/;
 
 const PATTERNS: readonly (readonly [Token['kind'], RegExp])[] = [
   ['name', /\d+\p{Script=Latin}{2,}[\p{Script=Latin}0-9]*/uy],

@@ -24,16 +24,32 @@ const set = (text: string, more: Readonly<Record<string, string>>): ReactNode =>
   return createElement(
     'math',
     { className: styles['math'], alttext: text, 'aria-label': text, ...more },
-    ...children.map((child, place) => drawn(child, place === 0 && children.length > 1)),
+    ...children.map((child, place) => drawn(child, children[place - 1], place === 0 && children.length > 1)),
   );
 };
 
 const OPENS_A_PART = /^[=≤≥<>≈→+±]$/;
+const SIGN = /^[−+±]$/;
 
-/** A sign that begins a part stands between two: it keeps its space. A minus at the front may be a sign of its own. */
-const drawn = (node: MathNode | string, isFirst = false): ReactNode => {
+/**
+ * A sign that begins a part of a longer equation stands between two and keeps its space; one that follows another sign
+ * belongs to the number behind it.
+ */
+const formOf = (node: MathNode, before: MathNode | string | undefined, isFirst: boolean) => {
+  if (node.tag !== 'mo') return {};
+  const sign = textOfMath(node);
+  if (isFirst) return OPENS_A_PART.test(sign) ? { form: 'infix' } : {};
+  const isAfterSign = typeof before === 'object' && before.tag === 'mo' && !('fence' in before.attributes);
+  return SIGN.test(sign) && isAfterSign && /^[=≤≥<>≈→·×,;:]$/.test(textOfMath(before)) ? { form: 'prefix' } : {};
+};
+
+const drawn = (node: MathNode | string, before?: MathNode | string, isFirst = false): ReactNode => {
   if (typeof node === 'string') return node;
   const { tag, attributes, children } = node;
-  const infix = isFirst && tag === 'mo' && OPENS_A_PART.test(textOfMath(node)) ? { form: 'infix' } : {};
-  return createElement(tag, { ...attributes, ...infix }, ...children.map((child) => drawn(child)));
+  const form = formOf(node, before, isFirst);
+  return createElement(
+    tag,
+    { ...attributes, ...form },
+    ...children.map((child, place) => drawn(child, children[place - 1])),
+  );
 };

@@ -1,3 +1,4 @@
+import { casesIn, type Cases } from './equation-cases.ts';
 import { tokensOf, type Token } from './equation-tokens.ts';
 
 /**
@@ -27,7 +28,16 @@ const LOWERED = '₀₁₂₃₄₅₆₇₈₉';
 /** An equation of the textbook in the notation of mathup. */
 export const mathupText = (equation: string): string => {
   const tokens = tokensOf(equation);
-  return casesOf(tokens) ?? new Setting(tokens).row();
+  const cases = casesIn(tokens);
+  return cases ? braced(cases) : new Setting(tokens).row();
+};
+
+/** The lines of a choice behind a brace. */
+const braced = ({ left, lines }: Cases): string => {
+  const set = lines.map(
+    ({ value, when }) => `${grouped(new Setting(value).row())}, ${grouped(new Setting(when).row())}`,
+  );
+  return `${new Setting(left).row()} {${set.join('; ')}${CLOSING}`;
 };
 
 /** One reading of a list of tokens. */
@@ -217,46 +227,3 @@ const plainDigits = (text: string): string =>
       return digit >= 0 ? String(digit) : letter === '⁻' ? '− ' : '+ ';
     })
     .join('');
-
-const CONDITION = /^(where|if|when|for)\b/;
-const OTHERWISE = /^(else|otherwise)\b/;
-
-/** "y = a where n ≤ 1, else b" in two lines behind a brace; null where it is no such thing. */
-const casesOf = (tokens: readonly Token[]): string | null => {
-  const isElse = tokens.some(({ kind, text }) => kind === 'prose' && OTHERWISE.test(text));
-  const equals = tokens.findIndex(({ text }) => text === '=');
-  const condition = tokens.findIndex(({ kind, text }) => kind === 'prose' && CONDITION.test(text));
-  if (!isElse || equals < 0 || condition < equals || depthAt(tokens, condition) > 0) return null;
-  const lines = caseLines(tokens.slice(equals + 1));
-  if (lines.length < 2) return null;
-  const left = new Setting(tokens.slice(0, equals + 1)).row();
-  return `${left} {${lines.map(([value, when]) => `${grouped(value)}, ${grouped(when)}`).join('; ')}${CLOSING}`;
-};
-
-const depthAt = (tokens: readonly Token[], at: number): number =>
-  tokens.slice(0, at).reduce((depth, { kind }) => depth + (kind === 'open' ? 1 : kind === 'close' ? -1 : 0), 0);
-
-/** The value and the condition of each case, set. */
-const caseLines = (tokens: readonly Token[]): readonly (readonly [value: string, when: string])[] =>
-  splitAt(tokens, OTHERWISE).map((part, place) => {
-    const at = part.findIndex(({ kind, text }) => kind === 'prose' && CONDITION.test(text));
-    const [value, when] = at < 0 ? [part, []] : [part.slice(0, at), part.slice(at)];
-    const said = new Setting(when).row();
-    return [new Setting(value).row(), said === '' && place > 0 ? '"else"' : said] as const;
-  });
-
-/** Parts between words, without the comma before each. */
-const splitAt = (tokens: readonly Token[], words: RegExp): readonly (readonly Token[])[] => {
-  const parts: Token[][] = [[]];
-  for (const token of tokens) {
-    const last = parts.at(-1) ?? [];
-    if (token.kind !== 'prose' || !words.test(token.text)) {
-      last.push(token);
-      continue;
-    }
-    if (/^[,;]$/.test(last.at(-1)?.text ?? '')) last.pop();
-    const rest = token.text.replace(words, '').trim();
-    parts.push(rest === '' ? [] : [{ ...token, text: rest }]);
-  }
-  return parts;
-};

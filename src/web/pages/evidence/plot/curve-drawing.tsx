@@ -11,26 +11,18 @@ interface CurveDrawingProps {
   readonly scales: PlotScales;
 }
 
-/** A curve with its band, or single points. */
+/** A line, or single points. */
 export function CurveDrawing({ curve, place, scales }: CurveDrawingProps) {
   const look = styles[lookOf(place)];
-  return (
-    <g>
-      {curve.band && <Band curve={curve} scales={scales} />}
-      {curve.scattered ? (
-        curve.points.map(([x, y], at) => (
-          <path
-            key={at}
-            className={join(styles['point'], look)}
-            d={shapeOf(place)}
-            transform={`translate(${scales.x(x)} ${scales.y(y)})`}
-          />
-        ))
-      ) : (
-        <path className={join(styles['curve'], look)} d={pathOf(curve, scales)} />
-      )}
-    </g>
-  );
+  if (!curve.scattered) return <path className={join(styles['curve'], look)} d={pathOf(curve, scales)} />;
+  return curve.points.map(([x, y], at) => (
+    <path
+      key={at}
+      className={join(styles['point'], look)}
+      d={shapeOf(place)}
+      transform={`translate(${scales.x(x)} ${scales.y(y)})`}
+    />
+  ));
 }
 
 const pathOf = ({ points }: Curve, { x, y }: PlotScales): string =>
@@ -39,7 +31,8 @@ const pathOf = ({ points }: Curve, { x, y }: PlotScales): string =>
     ([, value]) => y(value),
   )(points) ?? '';
 
-function Band({ curve: { points, band = [] }, scales: { x, y } }: Omit<CurveDrawingProps, 'place'>) {
+/** Between the bounds of a curve. Bands lie under every line. */
+export function BandDrawing({ curve: { points, band = [] }, scales: { x, y } }: Omit<CurveDrawingProps, 'place'>) {
   const places = points.flatMap(([at], place) => {
     const bounds = band[place];
     return bounds ? [{ at, low: bounds[0], high: bounds[1] }] : [];

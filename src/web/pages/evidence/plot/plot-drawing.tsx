@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Axis, Curve, Plot } from '#science/plot.ts';
 import { shownNumber, shownUnit } from '../shown-number.ts';
-import { CurveDrawing } from './curve-drawing.tsx';
+import { BandDrawing, CurveDrawing } from './curve-drawing.tsx';
 import { CurveNames } from './curve-names.tsx';
 import { plotScales, ticksOf, type PlotScales } from './plot-scales.ts';
 import styles from './plot.module.css';
@@ -20,6 +20,7 @@ export function PlotDrawing({ plot, title }: { readonly plot: Plot; readonly tit
       aria-label={saysOf(plot, title, curves)}
     >
       <Axes plot={plot} scales={scales} />
+      {curves.map((curve) => curve.band && <BandDrawing key={curve.label} curve={curve} scales={scales} />)}
       {curves.map((curve, place) => (
         <CurveDrawing key={curve.label} curve={curve} place={place} scales={scales} />
       ))}

@@ -25,7 +25,9 @@ export const tried = (formula: AnyFormula, texts: readonly string[]): Tried => {
     formula,
     given.map((value) => value ?? Number.NaN),
   );
-  return met.kind === 'value' ? { ...met, cautions: met.cautions.map(asSentence) } : met;
+  return met.kind === 'value'
+    ? { ...met, cautions: met.cautions.map(asSentence) }
+    : { ...met, reasons: met.reasons.map(capital) };
 };
 
 const notANumber = (name: string, text = ''): string =>

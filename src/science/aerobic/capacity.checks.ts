@@ -1,0 +1,54 @@
+import { printedResults, printedRows, type Check } from '../check.ts';
+import { RECOMPUTED } from '../sources.ts';
+import { capacityIndex, capacityRatio, deficitHalfLife, deficitLeft } from './capacity-index.ts';
+import { expectedMaximumDeSouza, expectedMaximumMyers } from './expected-maximum.ts';
+import { DOUBLES, valueOf } from './read-estimate.ts';
+import { KAMINSKY_2015, MOORE_PRELIMINARY } from './sources.ts';
+import { uptakeOfPercentile, uptakePercentile, type UptakeStanding } from './uptake-percentile.ts';
+
+const test = (...rates: readonly number[]) =>
+  rates.map((heartRate, place) => ({ heartRate, uptake: 10.5 * (place + 1) }));
+const before = test(95, 118, 142);
+const flight = test(101, 128, 154);
+
+export const capacityChecks: readonly Check[] = [
+  ...printedResults(capacityIndex, RECOMPUTED, 1e-9, DOUBLES, [
+    ['before flight', () => valueOf(capacityIndex(before, 178)), 47.65555220277611],
+    ['flight day 15', () => valueOf(capacityIndex(flight, 178)), 40.941029900332225],
+  ]),
+  ...printedResults(capacityRatio, RECOMPUTED, 1e-9, DOUBLES, [
+    ['flight day 15 over before', () => valueOf(capacityRatio(before, flight, 178, 15)), 0.8591030427289281],
+  ]),
+  ...printedRows(RECOMPUTED, 1e-9, DOUBLES, [
+    [deficitHalfLife, [0.11745, 0.04027, 9], 5.827998905670962],
+    [deficitLeft, [0.12, 6, 12], 0.03],
+  ]),
+  ...printedRows(
+    MOORE_PRELIMINARY,
+    0.005,
+    'five people, printed to a tenth of a percent; the half-life is rounded to 6 days',
+    [[deficitLeft, [0.117, 6, 9], 0.04]],
+  ),
+];
+
+const standing = (found: UptakeStanding): number => (found.kind === 'percentile' ? found.value : Number.NaN);
+const at = (sex: 'female' | 'male', age: number, percentile: number): number => {
+  const found = uptakeOfPercentile(sex, age, percentile);
+  return found.kind === 'uptake' ? found.value : Number.NaN;
+};
+
+export const normChecks: readonly Check[] = [
+  ...printedResults(uptakePercentile, RECOMPUTED, 1e-9, DOUBLES, [
+    ['man of 45 years with 42.0', () => standing(uptakePercentile('male', 45, 42)), 64.58333333333333],
+  ]),
+  ...printedResults(uptakeOfPercentile, KAMINSKY_2015, 0, 'a cell as printed in the abstract', [
+    ['median of men of 25 years', () => at('male', 25, 50), 48],
+    ['median of women of 25 years', () => at('female', 25, 50), 37.6],
+    ['median of men of 75 years', () => at('male', 75, 50), 24.4],
+    ['median of women of 75 years', () => at('female', 75, 50), 18.3],
+  ]),
+  ...printedRows(RECOMPUTED, 1e-9, DOUBLES, [
+    [expectedMaximumMyers, [45, 0, 80], 39.95103416201645],
+    [expectedMaximumDeSouza, [45, 1, 80, 1.778, 1], 39.2345285378147],
+  ]),
+];

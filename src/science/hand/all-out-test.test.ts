@@ -1,0 +1,308 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { fraction, newtons, seconds, type Newtons, type Seconds } from '#units/quantity.ts';
+import { compareCriticalForces, scoreAllOutTest, type AllOutTest } from './all-out-test.ts';
+import { fitFall, ratesOf } from './all-out-curve.ts';
+import { leastWithin } from './golden-section.ts';
+import {
+  constantsAtShare,
+  constantsFromCurve,
+  constantsFromSummary,
+  constantsOf,
+  type PersonalConstants,
+  type RecordedTest,
+} from './personal-constants.ts';
+
+interface Curve {
+  readonly forces: readonly number[];
+  readonly plateau: number;
+  readonly height: number;
+  readonly kept: number;
+  readonly fatigue: number;
+  readonly recovery: number;
+}
+
+const read = (name: string): unknown =>
+  JSON.parse(readFileSync(join(import.meta.dirname, '../../../test/fixtures/science', name), 'utf8'));
+
+// Written by the scripts that stand beside the files.
+const { curves } = read('hand-scipy.json') as { readonly curves: readonly Curve[] };
+const { allOut, summary } = read('hand.json') as {
+  readonly allOut: readonly number[];
+  readonly summary: { readonly fatigue: number; readonly recovery: number; readonly tau: number };
+};
+
+const cycle = { on: seconds(7), off: seconds(3) };
+const falling = (count: number, level = 200, height = 280, kept = 0.86): readonly Newtons[] =>
+  Array.from({ length: count }, (_, place) => newtons(level + height * kept ** place));
+const test24: AllOutTest = { meanForces: falling(24), ...cycle };
+
+const scored = (given: AllOutTest) => {
+  const score = scoreAllOutTest(given);
+  if (score.kind === 'refused') throw new Error(score.reason);
+  return score;
+};
+const refusal = (given: Partial<AllOutTest>): string => {
+  const score = scoreAllOutTest({ ...test24, ...given });
+  return score.kind === 'refused' ? score.reason : '';
+};
+
+test('critical force is the mean of the last three, and the impulse counts what lies below it against it', () => {
+  const meanForces = [...Array.from({ length: 21 }, (_, place) => 500 - 10 * place), 260, 320, 290].map(newtons);
+  const { criticalForce, planningForce, impulse, maximum, share, duty } = scored({ meanForces, ...cycle });
+  expect(criticalForce.value).toBe(290);
+  expect(criticalForce.band.map((each) => Math.round(1e6 * each) / 1e6)).toEqual([229.1, 350.9]);
+  expect(planningForce).toBeCloseTo(243.6, 10);
+  // 21 · 400 = 8400 and 870 in all, less 24 · 290, times 7 s.
+  expect(impulse.value).toBeCloseTo((8400 + 870 - 6960) * 7, 8);
+  expect(impulse.band[0]).toBeCloseTo(0.868 * impulse.value, 8);
+  expect(impulse.band[1]).toBeCloseTo(1.132 * impulse.value, 8);
+  expect(maximum.value).toBe(500);
+  expect(maximum.band[1]).toBeCloseTo(528, 8);
+  expect(share).toBe(0.58);
+  expect(duty).toBe(0.7);
+});
+
+test('the maximum is the greatest of a separate one, the peaks and the means', () => {
+  expect(scored({ ...test24, maxima: [newtons(470), newtons(530)] }).maximum.value).toBe(530);
+  expect(scored({ ...test24, maxima: [newtons(300)] }).maximum.value).toBe(480);
+  expect(scored(test24).maximum.value).toBe(480);
+});
+
+test('a test that is not the usual one, or has no plateau, says so', () => {
+  expect(scored(test24).cautions).toHaveLength(1);
+  const unlike = 'Its reliability is published for 24 contractions of 7 s with 3 s of rest.';
+  expect(scored({ ...test24, meanForces: falling(23) }).cautions).toContain(unlike);
+  expect(scored({ ...test24, on: seconds(6) }).cautions).toContain(unlike);
+  expect(scored({ ...test24, off: seconds(4) }).cautions).toContain(unlike);
+  const plateau = 'The force still falls at the end: there is no plateau yet.';
+  expect(scored({ ...test24, meanForces: falling(24, 200, 280, 0.94) }).cautions).toContain(plateau);
+  // The last six contractions: three of 210 and three of 200 N are one twentieth apart, three of 211 more.
+  const end = (force: number) => [...falling(18), force, force, force, 200, 200, 200].map(newtons);
+  expect(scored({ ...test24, meanForces: end(210) }).cautions).not.toContain(plateau);
+  expect(scored({ ...test24, meanForces: end(211) }).cautions).toContain(plateau);
+});
+
+test('a test is refused with all that is wrong with it', () => {
+  expect(refusal({})).toBe('');
+  expect(refusal({ meanForces: falling(11) })).toBe(
+    'An all-out test needs 12 contractions at least, and usually has 24; there are 11.',
+  );
+  expect(refusal({ meanForces: falling(12) })).toBe('');
+  const broken = falling(24)
+    .with(4, newtons(0))
+    .with(7, Number.NaN as Newtons)
+    .with(9, newtons(2001));
+  expect(
+    refusal({ meanForces: broken, on: seconds(0.5), off: seconds(61), maxima: [newtons(-1), newtons(2001)] }),
+  ).toBe(
+    [
+      'Contraction 5 must lie above 0 and at most at 2000 N; it is 0.',
+      'Contraction 8 must lie above 0 and at most at 2000 N; it is NaN.',
+      'Contraction 10 must lie above 0 and at most at 2000 N; it is 2001.',
+      'A maximum must lie above 0 and at most at 2000 N; it is -1.',
+      'A maximum must lie above 0 and at most at 2000 N; it is 2001.',
+      'A contraction must last 1 to 60 s; it lasts 0.5.',
+      'A rest must last 0.5 to 60 s; it lasts 61.',
+    ].join(' '),
+  );
+  expect(refusal({ meanForces: falling(24).with(0, newtons(2000)), maxima: [newtons(2000)] })).toBe('');
+  for (const [on, off] of [
+    [1, 0.5],
+    [60, 60],
+  ] as const)
+    expect(refusal({ on: seconds(on), off: seconds(off) })).toBe('');
+  expect(refusal({ on: seconds(61) })).toMatch(/1 to 60 s/);
+  expect(refusal({ off: seconds(0.4) })).toMatch(/0.5 to 60 s/);
+  expect(refusal({ meanForces: Array.from({ length: 24 }, () => newtons(200)) })).toMatch(/does not fall/);
+  expect(refusal({ meanForces: falling(24).toReversed() })).toMatch(/does not fall/);
+});
+
+test('a change within one coefficient of variation is not distinguishable from test noise', () => {
+  const verdict = (earlier: number, later: number) => compareCriticalForces(newtons(earlier), newtons(later));
+  expect(verdict(200, 241.9)).toMatchObject({ verdict: 'not distinguishable from test noise', cautions: [] });
+  expect(verdict(200, 158.1)).toMatchObject({ verdict: 'not distinguishable from test noise' });
+  expect(verdict(200, 242.1)).toMatchObject({ verdict: 'higher by more than one CV' });
+  expect(verdict(200, 157.9)).toMatchObject({ verdict: 'lower by more than one CV' });
+  expect(verdict(100, 121)).toMatchObject({ verdict: 'higher by more than one CV' });
+  expect(verdict(100, 79)).toMatchObject({ verdict: 'lower by more than one CV' });
+  const beyond = verdict(200, 300);
+  expect(beyond).toMatchObject({ kind: 'estimate', value: 0.5 });
+  if (beyond.kind === 'estimate') expect(beyond.cautions.join(' ')).toContain('1.4 CV');
+  for (const [earlier, later] of [
+    [4, 200],
+    [200, 4],
+    [2001, 200],
+    [200, 2001],
+    [200, Number.NaN],
+  ] as const)
+    expect(compareCriticalForces(earlier as Newtons, later as Newtons)).toMatchObject({
+      kind: 'refused',
+      reason: expect.stringContaining('5 to 2000 N') as string,
+    });
+  expect(verdict(5, 2000).kind).toBe('estimate');
+});
+
+test('the golden section finds where a valley is lowest', () => {
+  fc.assert(
+    fc.property(fc.double({ min: -3, max: 3, noNaN: true }), (lowest) => {
+      expect(leastWithin((at) => Math.abs(at - lowest), { low: -4, high: 4, within: 1e-9 })).toBeCloseTo(lowest, 8);
+    }),
+  );
+  expect(leastWithin((at) => at, { low: 0, high: 1, within: 1e-9 })).toBeCloseTo(0, 8);
+  expect(leastWithin((at) => -at, { low: 0, high: 1, within: 1e-9 })).toBeCloseTo(1, 8);
+});
+
+test.each(curves)('a curve of $plateau and $height is fitted as SciPy fits it, and gives its rates', (curve) => {
+  const fit = fitFall(curve.forces);
+  // Two least-squares searches: a sum of squares is flat to half the digits of a double around its least.
+  expect(fit.kept).toBeCloseTo(curve.kept, 6);
+  expect(fit.plateau).toBeCloseTo(curve.plateau, 6);
+  expect(fit.height).toBeCloseTo(curve.height, 6);
+  const rates = ratesOf(fit, { on: 7, off: 3, rest: 12.51 });
+  expect(rates?.fatigue).toBeCloseTo(curve.fatigue, 7);
+  expect(rates?.recovery).toBeCloseTo(curve.recovery, 7);
+  const meanForces = curve.forces.map((each) => newtons(400 * each));
+  const found = constantsFromCurve({ meanForces, maximum: newtons(400), ...cycle });
+  if (found.kind === 'refused') throw new Error(found.reason);
+  expect(found.value.fatigue).toBeCloseTo(curve.fatigue, 7);
+  expect(found.value.recovery).toBeCloseTo(curve.recovery, 7);
+  expect(found.cautions).toEqual([]);
+});
+
+test('the rates that made an all-out test are found again from it', () => {
+  const meanForces = allOut.map((each) => newtons(500 * each));
+  const found = constantsFromCurve({ meanForces, maximum: newtons(500), ...cycle });
+  if (found.kind === 'refused') throw new Error(found.reason);
+  expect(found.value.fatigue).toBeCloseTo(summary.fatigue, 9);
+  expect(found.value.recovery).toBeCloseTo(summary.recovery, 9);
+  expect(found.value).toMatchObject({ restMultiplier: 12.51, duty: 0.7 });
+  expect(found.value.share).toBeCloseTo(0.4, 6);
+  expect(found.value.timeConstant).toBeCloseTo(70, 4);
+  const fit = fitFall(allOut);
+  expect(fit.kept).toBeCloseTo(0.8668779, 7);
+  expect(fit.plateau).toBeCloseTo(0.3998841, 7);
+  expect(fit.height).toBeCloseTo(0.5585802, 7);
+  expect(fit.residual).toBeLessThan(1e-9);
+});
+
+/** Mean forces of an all-out test of three compartments, contraction by contraction, of the maximum. */
+const made = ({ fatigue, recovery, restMultiplier }: PersonalConstants, count: number): readonly number[] => {
+  const rate = fatigue + recovery;
+  const most = fatigue / rate;
+  let tired = 0;
+  return Array.from({ length: count }, () => {
+    const force = 1 - most - ((tired - most) * (1 - Math.exp(-rate * 7))) / (rate * 7);
+    tired = (most + (tired - most) * Math.exp(-rate * 7)) * Math.exp(-restMultiplier * recovery * 3);
+    return force;
+  });
+};
+
+test('any plausible rates are found again from the test that they make', () => {
+  const share = fc.double({ min: 0.25, max: 0.55, noNaN: true }).map(fraction);
+  const tau = fc.double({ min: 40, max: 110, noNaN: true }).map(seconds);
+  fc.assert(
+    fc.property(share, tau, (of, falls) => {
+      const person = constantsOf(of, falls, fraction(0.7));
+      fc.pre(
+        person.fatigue >= 0.005 && person.fatigue <= 0.035 && person.recovery >= 0.0003 && person.recovery <= 0.005,
+      );
+      const meanForces = made(person, 24).map((each) => newtons(450 * each));
+      const found = constantsFromCurve({ meanForces, maximum: newtons(450), ...cycle });
+      if (found.kind === 'refused') throw new Error(found.reason);
+      expect(found.value.fatigue / person.fatigue).toBeCloseTo(1, 5);
+      expect(found.value.recovery / person.recovery).toBeCloseTo(1, 5);
+    }),
+  );
+});
+
+test('a curve is refused with what is wrong with it, and what is implausible is to be repeated', () => {
+  const recorded: RecordedTest = { meanForces: falling(24), maximum: newtons(500), ...cycle };
+  const reason = (given: Partial<RecordedTest>): string => {
+    const found = constantsFromCurve({ ...recorded, ...given });
+    return found.kind === 'refused' ? found.reason : '';
+  };
+  expect(reason({})).toBe('');
+  expect(reason({ meanForces: falling(11) })).toBe('A curve needs 12 contractions at least; there are 11.');
+  expect(reason({ meanForces: falling(12) })).toBe('');
+  for (const maximum of [19, 2001])
+    expect(reason({ maximum: newtons(maximum) })).toMatch(/The maximum must lie in 20 to 2000/);
+  expect(reason({ meanForces: falling(24).with(2, newtons(0)) })).toMatch(/^Contraction 3 /);
+  expect(reason({ meanForces: falling(24).with(0, newtons(500)) })).toBe('');
+  expect(reason({ meanForces: falling(24).with(0, newtons(501)) })).toMatch(/^Contraction 1 .*500 N; it is 501/);
+  expect(reason({ on: seconds(0.9) })).toMatch(/^Times must lie/);
+  expect(reason({ on: seconds(61) })).toMatch(/^Times must lie/);
+  expect(reason({ off: seconds(0.4) })).toMatch(/^Times must lie/);
+  expect(reason({ off: seconds(61) })).toMatch(/^Times must lie/);
+  expect(reason({ meanForces: falling(24).toReversed() })).toMatch(
+    /^Test implausible, repeat: the force does not fall/,
+  );
+  expect(reason({ meanForces: Array.from({ length: 24 }, () => newtons(300)) })).toMatch(/^Test implausible, repeat/);
+  // A straight fall tends to nothing that a curve could find.
+  expect(reason({ meanForces: Array.from({ length: 24 }, (_, place) => newtons(480 - 19 * place)) })).toMatch(
+    /^Test implausible/,
+  );
+  // Half of the way at each contraction: no muscle tires so fast.
+  expect(reason({ meanForces: falling(24, 150, 320, 0.55) })).toMatch(
+    /^Test implausible, repeat: the rate of fatigue would be 0\.0\d+ per second, outside 0\.004 to 0\.04\.$/,
+  );
+  expect(reason({ meanForces: falling(24, 420, 75, 0.86) })).toMatch(
+    /^Test implausible, repeat: the rate of (?:fatigue|recovery) would be/,
+  );
+});
+
+test('forces that scatter around their curve are used with a caution', () => {
+  const scattered = falling(24).map((each, place) => newtons(each + (place % 2 === 0 ? 40 : -40)));
+  const found = constantsFromCurve({ meanForces: scattered, maximum: newtons(520), ...cycle });
+  expect(found).toMatchObject({ kind: 'estimate' });
+  if (found.kind === 'estimate') expect(found.cautions.join(' ')).toContain('scatter');
+});
+
+test('constants from a summary are those of a second program, and implausible ones are refused', () => {
+  const summedUp = { criticalForce: newtons(200), maximum: newtons(500), impulse: 14_700, duty: fraction(0.7) };
+  const found = constantsFromSummary(summedUp);
+  if (found.kind === 'refused') throw new Error(found.reason);
+  expect(found.value.fatigue).toBeCloseTo(summary.fatigue, 14);
+  expect(found.value.recovery).toBeCloseTo(summary.recovery, 14);
+  expect(found.value.timeConstant).toBeCloseTo(summary.tau, 10);
+  expect(found.value).toMatchObject({ share: 0.4, duty: 0.7, restMultiplier: 12.51 });
+  expect(found.cautions).toHaveLength(1);
+  const reason = (given: Partial<typeof summedUp>): string => {
+    const other = constantsFromSummary({ ...summedUp, ...given });
+    return other.kind === 'refused' ? other.reason : '';
+  };
+  expect(reason({ criticalForce: newtons(500) })).toMatch(/below 0.99 of the maximum/);
+  expect(reason({ impulse: 0 })).toMatch(/impulse above critical force must lie/);
+  expect(reason({ impulse: 2000 })).toBe(
+    'Test implausible, repeat: the rate of fatigue would be 0.0900 per second, outside 0.004 to 0.04.',
+  );
+  expect(reason({ impulse: 60_000 })).toMatch(/rate of fatigue would be 0\.00300 per second/);
+  expect(reason({ criticalForce: newtons(40), impulse: 32_000 })).toMatch(
+    /rate of recovery would be 0\.000\d+ per second, outside 0\.0002 to 0\.006/,
+  );
+});
+
+test('constants at another critical force keep the time constant, and stay within what is plausible', () => {
+  const person = constantsOf(fraction(0.4), seconds(70), fraction(0.7));
+  const lower = constantsAtShare(person, 0.316);
+  expect(lower).toMatchObject({ clamped: false, value: { share: 0.316, timeConstant: 70, duty: 0.7 } });
+  expect(lower.value.fatigue).toBeCloseTo(0.684 / 49, 14);
+  expect(constantsAtShare(person, 0.9)).toMatchObject({ clamped: true, value: { fatigue: 0.004 } });
+  const slow = constantsOf(fraction(0.2), seconds(200), fraction(0.7));
+  expect(constantsAtShare(slow, 0.05)).toMatchObject({ clamped: true, value: { recovery: 0.0002 } });
+  const fast = constantsOf(fraction(0.5), seconds(15), fraction(0.7));
+  expect(constantsAtShare(fast, 0.4)).toMatchObject({ clamped: true, value: { fatigue: 0.04 } });
+  expect(constantsAtShare(fast, 0.6)).toMatchObject({ clamped: true, value: { recovery: 0.006 } });
+  expect(constantsAtShare(person, 1.2)).toMatchObject({ clamped: true, value: { share: 0.99 } });
+  expect(constantsAtShare(person, 0.001)).toMatchObject({ clamped: true, value: { share: 0.01 } });
+});
+
+test('times of no test make no constants', () => {
+  expect(
+    constantsFromCurve({ meanForces: falling(24), maximum: newtons(500), on: Number.NaN as Seconds, off: seconds(3) }),
+  ).toMatchObject({
+    kind: 'refused',
+  });
+});

@@ -1,0 +1,403 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { fraction, seconds, type Fraction, type Seconds } from '#units/quantity.ts';
+import { simulateCompartments } from './compartment-simulation.ts';
+import { fatigueConstants, POOLED_GRIP, SUSTAINED_GRIP, type FatigueConstants } from './fatigue-constants.table.ts';
+import {
+  allOutTimeConstant,
+  intermittentLimit,
+  sustainableForce,
+  tiredAfterRest,
+  tiredAfterWork,
+  tiredAllOut,
+  tiredInTheLongRun,
+  tiredWhenSpent,
+} from './three-compartments.ts';
+import { contraction, sustainedEndurance, workPhase } from './work-phases.ts';
+
+interface Recomputed {
+  readonly phases: readonly {
+    readonly fatigue: number;
+    readonly recovery: number;
+    readonly tired: number;
+    readonly share: number;
+    readonly seconds: number;
+    readonly end: number;
+    readonly fails: number | null;
+    readonly sustained: number | null;
+    readonly rested: number;
+  }[];
+  readonly limits: readonly { readonly name: string; readonly duty: number; readonly limit: number }[];
+}
+
+interface FromScipy {
+  readonly made: Readonly<Record<string, string | number>>;
+  readonly sustained: readonly { readonly constants: string; readonly target: number; readonly seconds: number }[];
+  readonly intervals: readonly {
+    readonly constants: string;
+    readonly phases: readonly { readonly target: number; readonly seconds: number }[];
+    readonly ends: readonly (readonly [number, number, number])[];
+  }[];
+}
+
+const read = (name: string): unknown =>
+  JSON.parse(readFileSync(join(import.meta.dirname, '../../../test/fixtures/science', name), 'utf8'));
+
+// Written by the scripts that stand beside the files.
+const { phases, limits } = read('hand.json') as Recomputed;
+const { made, sustained, intervals } = read('hand-scipy.json') as FromScipy;
+
+const PERSON: FatigueConstants = {
+  fatigue: 0.6 / 49,
+  recovery: 0.4 / (70 * (0.7 + 12.51 * 0.3)),
+  restMultiplier: 12.51,
+};
+const NAMED: Readonly<Record<string, FatigueConstants>> = {
+  'sustained fit': SUSTAINED_GRIP,
+  pooled: POOLED_GRIP,
+  person: PERSON,
+};
+const constantsNamed = (name: string): FatigueConstants => NAMED[name] ?? PERSON;
+
+const rates = {
+  fatigue: fc.double({ min: 0.004, max: 0.04, noNaN: true }),
+  recovery: fc.double({ min: 0.0002, max: 0.006, noNaN: true }),
+};
+const anyConstants: fc.Arbitrary<FatigueConstants> = fc.record({
+  ...rates,
+  restMultiplier: fc.double({ min: 5, max: 40, noNaN: true }),
+});
+const anyShare = fc.double({ min: 0, max: 1, noNaN: true }).map(fraction);
+const anyLoad = fc.double({ min: 0.01, max: 1, noNaN: true }).map(fraction);
+const anySeconds = fc.double({ min: 0.1, max: 2000, noNaN: true }).map(seconds);
+
+test('the reference says what made it', () => {
+  expect(Object.keys(made)).toEqual(['by', 'python', 'numpy', 'scipy', 'seed']);
+});
+
+test('contractions end and fail where a second program has them', () => {
+  expect(phases).toHaveLength(72);
+  for (const { fatigue, recovery, tired, share, seconds: lasts, end, fails, sustained: held, rested } of phases) {
+    const constants = { fatigue, recovery, restMultiplier: 12.51 };
+    const phase = workPhase(fraction(tired), fraction(share), seconds(lasts), constants);
+    if (phase.kind === 'refused') throw new Error(phase.reason);
+    expect(phase.tired).toBeCloseTo(end, 11);
+    if (fails === null) expect(phase.failedAfter).toBeNull();
+    else expect(phase.failedAfter).toBeCloseTo(fails, 8);
+    expect(phase.cautions).toHaveLength(fails === null ? 0 : 1);
+    const endurance = sustainedEndurance(fraction(share), constants);
+    expect(endurance.kind).toBe(held === null ? 'without end' : 'estimate');
+    if (endurance.kind === 'estimate' && held !== null) expect(endurance.value / held).toBeCloseTo(1, 9);
+    expect(tiredAfterRest(fraction(tired), seconds(lasts), recovery, 12.51)).toBeCloseTo(rested, 12);
+  }
+});
+
+test('what can be repeated without end is as a second program has it, for every set of constants', () => {
+  const order = ['sustained fit', 'grip group, pooled', 'grip group, men', 'grip group, women', 'hand, all', 'general'];
+  for (const { name, duty, limit } of limits) {
+    const constants = fatigueConstants.rows[order.indexOf(name)];
+    if (!constants) throw new Error(`No constants for ${name}.`);
+    const { fatigue, recovery, restMultiplier } = constants;
+    expect(intermittentLimit(fraction(duty), fatigue, recovery, restMultiplier)).toBeCloseTo(limit, 12);
+  }
+});
+
+test.each(sustained)(
+  '$constants constants hold $target as long as SciPy has it',
+  ({ constants, target, seconds: lasts }) => {
+    const set = constantsNamed(constants);
+    const full = simulateCompartments([{ target: fraction(target), seconds: seconds(lasts + 5) }], set, 0.05);
+    if (full.kind === 'refused') throw new Error(full.reason);
+    // Both are good to far less than a hundredth of a second.
+    expect(Math.abs((full.failedAt ?? 0) - lasts)).toBeLessThan(0.01);
+    const closed = sustainedEndurance(fraction(target), set);
+    if (closed.kind !== 'estimate') throw new Error('held without end');
+    // Active muscle stays below the force by F over 10 per second, and comes up a tenth of a second late.
+    const active = (target * 10) / (10 + set.fatigue);
+    const expected = 0.1 - Math.log(1 - (set.recovery * (1 - target)) / (set.fatigue * active)) / set.recovery;
+    expect(Math.abs(lasts - expected)).toBeLessThan(0.02);
+    expect(lasts).toBeGreaterThan(closed.value);
+    expect(closed.cautions.length > 0).toBe(target > 0.6);
+  },
+);
+
+test.each(intervals)(
+  'work and rest by $constants constants end where SciPy has them',
+  ({ constants, phases: rows, ends }) => {
+    const run = simulateCompartments(
+      rows.map(({ target, seconds: lasts }) => ({ target: fraction(target), seconds: seconds(lasts) })),
+      constantsNamed(constants),
+    );
+    if (run.kind === 'refused') throw new Error(run.reason);
+    for (const [place, end] of run.ends.entries()) {
+      const [resting, active, tired] = ends[place] ?? [0, 0, 0];
+      expect(end.resting).toBeCloseTo(resting, 6);
+      expect(end.active).toBeCloseTo(active, 6);
+      expect(end.tired).toBeCloseTo(tired, 6);
+    }
+  },
+);
+
+test('shares stay in 0 to 1 and sum to 1 in the full equations, whatever is done', () => {
+  const anyPhases = fc.array(
+    fc.record({
+      target: fc.oneof(anyShare, fc.constant(0 as Fraction)),
+      seconds: fc.double({ min: 0.1, max: 60, noNaN: true }).map(seconds),
+    }),
+    { minLength: 1, maxLength: 5 },
+  );
+  fc.assert(
+    fc.property(anyPhases, anyConstants, (rows, constants) => {
+      const run = simulateCompartments(rows, constants, 0.05);
+      if (run.kind === 'refused') throw new Error(run.reason);
+      for (const { resting, active, tired } of run.ends) {
+        expect(resting + active + tired).toBeCloseTo(1, 12);
+        for (const share of [resting, active, tired]) {
+          expect(share).toBeGreaterThanOrEqual(-1e-9);
+          expect(share).toBeLessThanOrEqual(1 + 1e-9);
+        }
+      }
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test('the closed forms stay within a hundredth of the full equations over work, failure and rest', () => {
+  const part = fc.record({
+    load: fc.double({ min: 0.05, max: 0.95, noNaN: true }),
+    on: fc.double({ min: 5, max: 60, noNaN: true }),
+    off: fc.double({ min: 2, max: 60, noNaN: true }),
+  });
+  fc.assert(
+    fc.property(fc.array(part, { minLength: 1, maxLength: 4 }), anyConstants, (parts, constants) => {
+      const rows = parts.flatMap(({ load, on, off }) => [
+        { target: fraction(load), seconds: seconds(on) },
+        { target: fraction(0), seconds: seconds(off) },
+      ]);
+      const run = simulateCompartments(rows, constants, 0.05);
+      if (run.kind === 'refused') throw new Error(run.reason);
+      let tired = 0;
+      for (const [place, { load, on, off }] of parts.entries()) {
+        tired = contraction(tired, load, on, constants).tired;
+        expect(Math.abs((run.ends[2 * place]?.tired ?? 2) - tired)).toBeLessThan(0.01);
+        tired = tiredAfterRest(tired as Fraction, seconds(off), constants.recovery, constants.restMultiplier);
+        expect(Math.abs((run.ends[2 * place + 1]?.tired ?? 2) - tired)).toBeLessThan(0.01);
+      }
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test('a phase that is broken in two ends where the whole one does', () => {
+  fc.assert(
+    fc.property(
+      anyShare,
+      anyLoad,
+      anySeconds,
+      fc.double({ min: 0.01, max: 0.99, noNaN: true }),
+      anyConstants,
+      (start, load, lasts, at, constants) => {
+        const whole = contraction(start, load, lasts, constants);
+        const first = contraction(start, load, at * lasts, constants);
+        const second = contraction(first.tired, load, (1 - at) * lasts, constants);
+        expect(second.tired).toBeCloseTo(whole.tired, 9);
+      },
+    ),
+  );
+});
+
+test('a tired share stays in 0 to 1, and more force or more time from rest never leaves less of it', () => {
+  fc.assert(
+    fc.property(
+      anyShare,
+      anyLoad,
+      anyLoad,
+      anySeconds,
+      anySeconds,
+      anyConstants,
+      (start, one, other, t1, t2, constants) => {
+        const [low, high] = one < other ? [one, other] : [other, one];
+        const [short, long] = t1 < t2 ? [t1, t2] : [t2, t1];
+        const end = contraction(start, low, long, constants).tired;
+        expect(end).toBeGreaterThanOrEqual(-1e-12);
+        expect(end).toBeLessThanOrEqual(1 + 1e-12);
+        expect(contraction(start, high, long, constants).tired).toBeGreaterThanOrEqual(end - 1e-9);
+        expect(contraction(0, low, long, constants).tired).toBeGreaterThanOrEqual(
+          contraction(0, low, short, constants).tired - 1e-9,
+        );
+      },
+    ),
+  );
+});
+
+test('rest only takes fatigue away, and without end takes all of it', () => {
+  fc.assert(
+    fc.property(anyShare, anySeconds, anyConstants, (start, lasts, { recovery, restMultiplier }) => {
+      expect(tiredAfterRest(start, lasts, recovery, restMultiplier)).toBeLessThanOrEqual(start);
+      expect(tiredAfterRest(start, seconds(36_000), recovery, restMultiplier)).toBeLessThan(1e-9);
+    }),
+  );
+});
+
+test('work that can be held without end tends to F I over R; any other fails, when its endurance time is over', () => {
+  fc.assert(
+    fc.property(anyLoad, anyConstants, (load, constants) => {
+      const { fatigue, recovery } = constants;
+      const endurance = sustainedEndurance(load, constants);
+      const forever = contraction(0, load, 36_000, constants);
+      if (endurance.kind === 'without end') {
+        expect(load).toBeLessThanOrEqual(sustainableForce(fatigue, recovery) + 1e-9);
+        expect(forever.failedAfter).toBeNull();
+        const after = contraction(0, load, 1e6, constants).tired;
+        expect(after).toBeCloseTo(tiredInTheLongRun(load, fatigue, recovery), 6);
+      } else if (endurance.kind === 'estimate') {
+        const failed = contraction(0, load, 1e9, constants);
+        expect(Math.abs((failed.failedAfter ?? Number.NaN) - endurance.value)).toBeLessThanOrEqual(
+          1e-9 * (1 + endurance.value),
+        );
+        expect(failed.tired).toBeCloseTo(tiredAllOut(fatigue, recovery), 9);
+      }
+    }),
+  );
+});
+
+test('at the moment of failure nothing is left above the force', () => {
+  fc.assert(
+    fc.property(anyLoad, anyConstants, (load, constants) => {
+      const endurance = sustainedEndurance(load, constants);
+      if (endurance.kind !== 'estimate') return fc.pre(false);
+      return expect(contraction(0, load, endurance.value, constants).tired).toBeCloseTo(1 - load, 9);
+    }),
+  );
+});
+
+test('the critical force of the model is the force whose cycles neither tire nor rest a hand that is at its limit', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0.2, max: 0.9, noNaN: true }).map(fraction), anyConstants, (duty, constants) => {
+      const { fatigue, recovery, restMultiplier } = constants;
+      const critical = intermittentLimit(duty, fatigue, recovery, restMultiplier);
+      // In a very short cycle fatigue made at the critical force equals what the cycle takes away from 1 − c.
+      const made = fatigue * duty * critical;
+      const taken = recovery * (duty + restMultiplier * (1 - duty)) * (1 - critical);
+      expect(made / taken).toBeCloseTo(1, 9);
+      expect(allOutTimeConstant(duty, fatigue, recovery, restMultiplier)).toBeCloseTo(
+        (1 - critical) / (fatigue * duty),
+        6,
+      );
+    }),
+  );
+});
+
+test('without rest the force that can be repeated is the force that can be held', () => {
+  fc.assert(
+    fc.property(anyConstants, ({ fatigue, recovery, restMultiplier }) => {
+      const repeated = intermittentLimit(fraction(1), fatigue, recovery, restMultiplier);
+      expect(repeated).toBeCloseTo(sustainableForce(fatigue, recovery), 12);
+      expect(repeated).toBeCloseTo(1 - tiredAllOut(fatigue, recovery), 12);
+    }),
+  );
+});
+
+test('more of the cycle under load never leaves more force to repeat', () => {
+  const anyDuty = fc.double({ min: 0.05, max: 1, noNaN: true });
+  fc.assert(
+    fc.property(anyDuty, anyDuty, anyConstants, (one, other, { fatigue, recovery, restMultiplier }) => {
+      const [less, more] = (one < other ? [one, other] : [other, one]).map(fraction) as [Fraction, Fraction];
+      expect(intermittentLimit(less, fatigue, recovery, restMultiplier)).toBeGreaterThanOrEqual(
+        intermittentLimit(more, fatigue, recovery, restMultiplier),
+      );
+    }),
+  );
+});
+
+test('the formulas say what the phases do, on their side of failure', () => {
+  const whole = contraction(0.2, 0.5, 200, SUSTAINED_GRIP);
+  const lost = whole.failedAfter ?? (0 as Seconds);
+  const { fatigue, recovery } = SUSTAINED_GRIP;
+  expect(tiredAfterWork(fraction(0.2), fraction(0.5), lost, fatigue, recovery)).toBeCloseTo(0.5, 12);
+  expect(tiredWhenSpent(fraction(0.5), seconds(200 - lost), fatigue, recovery)).toBeCloseTo(whole.tired, 12);
+});
+
+test('a hand more tired than its work can make it comes back to its force, and goes on from there', () => {
+  const start = contraction(0.99, 0.005, 0, SUSTAINED_GRIP);
+  expect(start).toEqual({ tired: 0.99, failedAfter: null });
+  const phase = contraction(0.999, 0.02, 2000, SUSTAINED_GRIP);
+  expect(phase.failedAfter).toBe(0);
+  expect(phase.tired).toBeLessThan(0.98);
+  const full = simulateCompartments([{ target: fraction(0.02), seconds: seconds(2000) }], SUSTAINED_GRIP, 0.05, {
+    resting: 0.001,
+    active: 0,
+    tired: 0.999,
+  });
+  if (full.kind === 'refused') throw new Error(full.reason);
+  expect(full.failedAt).toBe(0);
+  expect(full.ends[0]?.tired).toBeCloseTo(phase.tired, 3);
+});
+
+test('a force that is just held has not failed at once', () => {
+  expect(contraction(0.5, 0.5, 0, SUSTAINED_GRIP).failedAfter).toBeNull();
+  expect(contraction(0.5, 0.5, 1, SUSTAINED_GRIP).failedAfter).toBe(0);
+});
+
+test('what cannot be is refused with a sentence that names it', () => {
+  const refusal = (given: {
+    tired?: number;
+    load?: number;
+    lasts?: number;
+    constants?: Partial<FatigueConstants>;
+  }): string => {
+    const { tired = 0, load = 0.5, lasts = 10, constants = {} } = given;
+    const phase = workPhase(tired as Fraction, load as Fraction, lasts as Seconds, { ...SUSTAINED_GRIP, ...constants });
+    return phase.kind === 'refused' ? phase.reason : '';
+  };
+  expect(refusal({})).toBe('');
+  expect(refusal({ tired: -0.1 })).toBe('The tired share must lie in 0 to 1; it is -0.1.');
+  expect(refusal({ tired: 1.1 })).toMatch(/tired share/);
+  expect(refusal({ load: 0 })).toMatch(/above 0 and at most at 1/);
+  expect(refusal({ load: 1 })).toBe('');
+  expect(refusal({ load: 1.01 })).toMatch(/above 0 and at most at 1/);
+  expect(refusal({ lasts: -1 })).toBe('A contraction must last 0 to 36000 s; it lasts -1.');
+  expect(refusal({ lasts: 36_001 })).toMatch(/36000/);
+  expect(refusal({ constants: { fatigue: 0 } })).toBe('The rate of fatigue must lie in 0.0005 to 0.2 1/s; it is 0.');
+  expect(refusal({ constants: { recovery: Number.NaN } })).toMatch(/rate of recovery/);
+  expect(refusal({ constants: { restMultiplier: 0.5 } })).toMatch(
+    /recovery at rest over that under load must lie in 1 to 100/,
+  );
+  expect(sustainedEndurance(1.5 as Fraction, SUSTAINED_GRIP)).toMatchObject({ kind: 'refused' });
+  expect(sustainedEndurance(-0.5 as Fraction, SUSTAINED_GRIP)).toMatchObject({ kind: 'refused' });
+  expect(sustainedEndurance(fraction(0.5), { ...SUSTAINED_GRIP, fatigue: 1 })).toMatchObject({ kind: 'refused' });
+  expect(sustainedEndurance(fraction(0), SUSTAINED_GRIP)).toEqual({
+    kind: 'without end',
+    reason: 'At or below 0.061 of the maximum this model recovers as fast as it tires.',
+  });
+  expect(sustainedEndurance(fraction(1), SUSTAINED_GRIP)).toMatchObject({ kind: 'estimate', value: 0 });
+});
+
+test('a simulation refuses what it cannot step through', () => {
+  const phase = { target: fraction(0.5), seconds: seconds(10) };
+  const refusal = (...given: Parameters<typeof simulateCompartments>): string => {
+    const run = simulateCompartments(...given);
+    return run.kind === 'refused' ? run.reason : '';
+  };
+  expect(refusal([phase], SUSTAINED_GRIP)).toBe('');
+  expect(refusal([], SUSTAINED_GRIP)).toBe('There is no phase to run.');
+  expect(refusal([phase, { ...phase, target: 1.2 as Fraction }], SUSTAINED_GRIP)).toMatch(/^Phase 2 /);
+  expect(refusal([{ ...phase, target: -0.2 as Fraction }], SUSTAINED_GRIP)).toMatch(/^Phase 1 /);
+  expect(refusal([{ ...phase, seconds: seconds(0) }], SUSTAINED_GRIP)).toMatch(/^Phase 1 /);
+  expect(refusal([phase], SUSTAINED_GRIP, 0.2)).toMatch(/step must lie in 0.001 to 0.1/);
+  expect(refusal([phase], SUSTAINED_GRIP, 0.0001)).toMatch(/step must lie/);
+  expect(refusal([phase], SUSTAINED_GRIP, 0.1)).toBe('');
+  expect(refusal([{ ...phase, seconds: seconds(10_000) }], SUSTAINED_GRIP, 0.001)).toMatch(/two million|2000000/);
+  expect(refusal([phase], { ...SUSTAINED_GRIP, recovery: 1 })).toMatch(/rate of recovery/);
+});
+
+test('a simulation tells when the force was first lost, counted from the start of all phases', () => {
+  const work = { target: fraction(0.5), seconds: seconds(200) };
+  const run = simulateCompartments([{ target: fraction(0), seconds: seconds(50) }, work, work], SUSTAINED_GRIP, 0.05);
+  expect(run).toMatchObject({ kind: 'estimate', cautions: ['The force is lost on the way.'] });
+  if (run.kind === 'estimate') expect(run.failedAt).toBeCloseTo(155.73, 2);
+  const easy = simulateCompartments([{ target: fraction(0.1), seconds: seconds(50) }], SUSTAINED_GRIP);
+  expect(easy).toMatchObject({ failedAt: null, cautions: [] });
+});

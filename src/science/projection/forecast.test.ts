@@ -1,0 +1,249 @@
+import { expect, test } from 'vitest';
+import { boneCourseSaturating, oxygenUptakeCourse } from './course.ts';
+import { basisOf, forecast, FORECAST_LEVELS, type ForecastGiven, type ForecastResult } from './forecast.ts';
+import { landingWindow, valueAtLanding } from './landing.ts';
+import { chanceUnderLine } from './line.ts';
+import { boneModel, logModel, type LogModelGiven, type ModelResult, type ProjectionModel } from './model.ts';
+import { whatWasNotMeasured, type Evidence } from './not-measured.ts';
+import { FEMORAL_NECK, OXYGEN_UPTAKE } from './quantities.table.ts';
+
+const modelOf = (made: ModelResult): ProjectionModel => {
+  if (made.kind === 'refused') throw new Error(made.reason);
+  return made.model;
+};
+
+const TRAINING = { planned: 540, reference: 600, done: 19, missed: 5 };
+const TESTS = [
+  { day: 15, value: 36.5, sd: 0.06 },
+  { day: 45, value: 37.5, sd: 0.06 },
+];
+const LOG: LogModelGiven = {
+  quantity: OXYGEN_UPTAKE,
+  course: oxygenUptakeCourse,
+  pre: { value: 42, sd: 0.03 },
+  tests: TESTS,
+  training: TRAINING,
+};
+const UPTAKE = modelOf(logModel(LOG));
+const BONE = modelOf(boneModel({ site: FEMORAL_NECK, missions: [], training: TRAINING }));
+
+const EVIDENCE: Evidence = {
+  quantity: 'maximal oxygen uptake',
+  measurableInFlight: true,
+  preAge: 60,
+  tests: [
+    { day: 15, maximal: false },
+    { day: 45, maximal: true },
+  ],
+  today: 60,
+  sessionsCounted: 24,
+  earlierMissions: 1,
+  landingRange: 0,
+};
+
+const GIVEN: ForecastGiven = {
+  model: UPTAKE,
+  evidence: EVIDENCE,
+  landings: landingWindow(150, 190),
+  days: [60, 90, 150, 190, 220],
+  lines: [
+    { name: 'the lower line', at: 33, verified: true },
+    { name: 'a line from memory', at: 36, verified: false },
+  ],
+  seed: 3,
+  draws: 2000,
+};
+
+const told = (given: ForecastGiven): Extract<ForecastResult, { kind: 'forecast' }> => {
+  const result = forecast(given);
+  if (result.kind === 'refused') throw new Error(result.reason);
+  return result;
+};
+
+test('what was not measured comes first', () => {
+  expect(Object.keys(told(GIVEN)).slice(0, 2)).toEqual(['kind', 'notMeasured']);
+});
+
+test('a forecast has bands on each day, a range at landing, and a chance for each verified line only', () => {
+  const result = told(GIVEN);
+  expect(result.days.map(({ day }) => day)).toEqual(GIVEN.days);
+  expect(result.days.every(({ values }) => values.length === FORECAST_LEVELS.length)).toBe(true);
+  expect(result.of).toBe('value');
+  const landed = valueAtLanding(UPTAKE, GIVEN.landings, 'value');
+  expect(result.atLanding).toEqual(landed);
+  expect(result.chances.map(({ kind }) => kind)).toEqual(['estimate', 'refused']);
+});
+
+test.each([
+  [0, 'population estimate'],
+  [1, 'population estimate'],
+  [2, 'own measurements'],
+  [9, 'own measurements'],
+] as const)('%d own measurements make a %s', (count, basis) => {
+  expect(basisOf(count)).toBe(basis);
+});
+
+test('tests in flight and earlier missions count as own measurements, the one before flight does not', () => {
+  expect(UPTAKE.ownMeasurements).toBe(2);
+  expect(told(GIVEN)).toMatchObject({ basis: 'own measurements', ownMeasurements: 2 });
+  expect(modelOf(logModel({ ...LOG, tests: [] })).ownMeasurements).toBe(0);
+  const once = boneModel({
+    site: FEMORAL_NECK,
+    missions: [{ change: -4, months: 6, scanSd: 1.8 }],
+    training: TRAINING,
+  });
+  expect(modelOf(once).ownMeasurements).toBe(1);
+});
+
+test('bone, and whatever was not measured before flight, is forecast as a change', () => {
+  const [bone] = told({ ...GIVEN, model: BONE, lines: [] }).days;
+  expect(bone?.values[4]).toBeLessThan(5);
+  expect(told({ ...GIVEN, model: BONE, lines: [] }).of).toBe('ratio to own pre');
+  expect(told({ ...GIVEN, evidence: { ...EVIDENCE, preAge: null }, lines: [] }).of).toBe('ratio to own pre');
+});
+
+test('a band becomes a warning beyond half as long again as the longest mission, if the landing may lie there', () => {
+  expect(told(GIVEN).warningFrom).toBeNull();
+  expect(told({ ...GIVEN, landings: landingWindow(300, 328) }).warningFrom).toBeNull();
+  const late = told({ ...GIVEN, landings: landingWindow(320, 340) });
+  expect(late.warningFrom).toBe(1.5 * 219);
+  expect(late.cautions).toEqual([expect.stringMatching(/Day 340 .* nobody knows/)]);
+});
+
+test('what the joint projection refuses, a forecast refuses', () => {
+  expect(forecast({ ...GIVEN, days: [] })).toMatchObject({
+    kind: 'refused',
+    reason: expect.stringMatching(/Days/) as string,
+  });
+  expect(forecast({ ...GIVEN, landings: [] })).toMatchObject({ kind: 'refused' });
+});
+
+test('a range of landings is at least as wide as its middle day alone', () => {
+  const wide = valueAtLanding(BONE, landingWindow(90, 270), 'value');
+  const narrow = valueAtLanding(BONE, [{ day: 180, weight: 1 }], 'value');
+  if (wide.kind === 'refused' || narrow.kind === 'refused') throw new Error('Both can be.');
+  expect(wide.high - wide.low).toBeGreaterThan(narrow.high - narrow.low);
+});
+
+test('a window holds every day from the first to the last, each alike', () => {
+  expect(landingWindow(178, 180)).toEqual([178, 179, 180].map((day) => ({ day, weight: 1 / 3 })));
+  expect(landingWindow(180, 180)).toEqual([{ day: 180, weight: 1 }]);
+  expect(landingWindow(181, 180)).toEqual([]);
+});
+
+test.each([0, -1, Number.NaN])('no probability is given under a value of %d', (at) => {
+  const line = { name: 'a line', at, verified: true };
+  expect(chanceUnderLine([{ weight: 1, mean: 3, sd: 0.1 }], 'log', line).kind).toBe('refused');
+});
+
+test('percent may lie below zero', () => {
+  const line = { name: 'a line', at: -2, verified: true };
+  expect(chanceUnderLine([{ weight: 1, mean: -2, sd: 1 }], 'percent', line)).toEqual({
+    kind: 'estimate',
+    value: 0.5,
+    line,
+  });
+});
+
+test('slices weigh the same before a test, and less where a test speaks against them', () => {
+  const before = modelOf(logModel({ ...LOG, tests: [] })).slices;
+  expect(before.every(({ weight }) => Math.abs(weight - 1 / before.length) < 1e-15)).toBe(true);
+  const good = modelOf(logModel({ ...LOG, tests: [{ day: 60, value: 42, sd: 0.01 }] })).slices;
+  expect(good.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 12);
+  // Nothing lost: that speaks for much training.
+  expect(good.at(-1)?.weight).toBeGreaterThan(good[0]?.weight ?? 1);
+  const [first, last] = [good[0], good.at(-1)];
+  expect(first?.adherence).toBeLessThan(last?.adherence ?? 0);
+  expect(first?.dose).toBeCloseTo(0.9 * (first?.adherence ?? 0), 12);
+});
+
+test('an earlier mission weighs slices of bone as well', () => {
+  const missions = [{ change: 0, months: 6, scanSd: 0.1 }];
+  const slices = modelOf(boneModel({ site: FEMORAL_NECK, missions, training: TRAINING })).slices;
+  expect(slices.at(-1)?.weight).toBeGreaterThan(slices[0]?.weight ?? 1);
+});
+
+test('the saturating course is taken where it is asked for', () => {
+  const model = modelOf(
+    boneModel({ site: FEMORAL_NECK, course: boneCourseSaturating, missions: [], training: TRAINING }),
+  );
+  expect(model.course(365)).toBe(boneCourseSaturating(365));
+});
+
+test.each([
+  [{ planned: -1 }, /A dose needs what is planned/],
+  [{ planned: Number.NaN }, /A dose needs what is planned/],
+  [{ reference: 0 }, /A dose needs what is planned/],
+  [{ planned: Infinity }, /A dose needs what is planned/],
+  [{ done: -1 }, /must be whole numbers from 0 to 10000/],
+  [{ missed: 0.5 }, /must be whole numbers from 0 to 10000/],
+])('training with %j is refused', (change, says) => {
+  const training = { ...TRAINING, ...change };
+  for (const made of [logModel({ ...LOG, training }), boneModel({ site: FEMORAL_NECK, missions: [], training })]) {
+    expect(made.kind).toBe('refused');
+    if (made.kind === 'refused') expect(made.reason).toMatch(says);
+  }
+});
+
+test('nothing planned is a dose of nothing, not a fault', () => {
+  const model = modelOf(logModel({ ...LOG, training: { ...TRAINING, planned: 0 } }));
+  expect(model.slices.every(({ dose }) => dose === 0)).toBe(true);
+});
+
+test('what the filter or a mission refuses, the model refuses', () => {
+  expect(logModel({ ...LOG, pre: { value: 0, sd: 0.03 } }).kind).toBe('refused');
+  const missions = [{ change: -4, months: 0, scanSd: 1.8 }];
+  expect(boneModel({ site: FEMORAL_NECK, missions, training: TRAINING }).kind).toBe('refused');
+});
+
+const DOSE = 'How much more is lost with less training has been measured in nobody in flight: it is an assumption.';
+
+test('with everything at hand only the dose was never measured', () => {
+  expect(whatWasNotMeasured(EVIDENCE)).toEqual([DOSE]);
+});
+
+test.each<readonly [Partial<Evidence>, readonly string[]]>([
+  [
+    { preAge: null },
+    ['The maximal oxygen uptake was not measured before flight: only a change can be forecast, not a value.'],
+  ],
+  [{ preAge: 90 }, []],
+  [{ preAge: 91 }, ['The last measurement before flight was 91 days before launch.']],
+  [
+    { tests: [], today: 12 },
+    ['The maximal oxygen uptake has not been tested in flight: day 12 is forecast from other people.'],
+  ],
+  [{ tests: [], today: 0 }, ['The maximal oxygen uptake has not been tested in flight: the flight has not begun.']],
+  [
+    { tests: [{ day: 45, maximal: false }] },
+    ['No test in flight went to the maximum: the maximal oxygen uptake was read from easier work.'],
+  ],
+  [{ today: 90 }, []],
+  [{ today: 91 }, ['The newest test is 46 days old.']],
+  [
+    { measurableInFlight: false, tests: [] },
+    ['In flight nobody measures the maximal oxygen uptake: what happens there is inferred.'],
+  ],
+  [
+    { earlierMissions: 0 },
+    ['No earlier mission of this person is known: how they lose and regain maximal oxygen uptake is other people’s.'],
+  ],
+  [{ sessionsCounted: 0 }, ['No session is counted yet: that eight of ten are done is an assumption.']],
+  [{ landingRange: 40 }, ['The landing has no fixed day: it is a range of 40 days.']],
+])('%j is said', (change, says) => {
+  expect(whatWasNotMeasured({ ...EVIDENCE, ...change })).toEqual([...says, DOSE]);
+});
+
+test('where nothing at all was measured, everything is said, the most important first', () => {
+  const nothing: Evidence = {
+    ...EVIDENCE,
+    preAge: null,
+    tests: [],
+    today: 10,
+    sessionsCounted: 0,
+    earlierMissions: 0,
+    landingRange: 40,
+  };
+  expect(whatWasNotMeasured(nothing)).toHaveLength(6);
+  expect(whatWasNotMeasured(nothing)[0]).toMatch(/not measured before flight/);
+});
