@@ -38,7 +38,7 @@ const everyDay = takeUp({
   phases: [
     {
       name: 'main flight',
-      flightDays: [1, null],
+      span: { first: { from: 'launch', days: 0 }, last: null },
       deload: null,
       source: 'a benchmark',
       sessions: [1, 2, 3, 4, 5, 6, 7].map((weekday) => ({

@@ -2,12 +2,13 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Rows } from '#planning/flight-set.ts';
+import { Rows } from '#planning/rows.ts';
 import { roundedLoad } from '#units/rounding.ts';
 import { FLIGHT_SET_PLACES } from '#planning/flight-set.ts';
 import { measure, measured, present, ratioOf } from './measure.ts';
 
 /** The arithmetic of 34,560 sets, once in reckonings and once as a spreadsheet that LibreOffice recalculates on loading. */
+const FLIGHT = { gravity: '0 g' } as const;
 const SETS = 34_560;
 const STEP = 5 * 0.45359237;
 const CEILING = 600 * 0.45359237;
@@ -16,11 +17,12 @@ const maximumOf = (set: number): number => 80 + (set % 97);
 
 const reckon = (): number => {
   const rows = new Rows();
+
   let total = 0;
   for (let set = 0; set < SETS; set += 1) {
-    const row = rows.add([0.9, 0.78, maximumOf(set), 0.8, 0.7175, 0.7175, 75, 0]);
+    const row = rows.add(FLIGHT, [0.9, 0.78, maximumOf(set), 0.8, 0.7175, 0.7175, 75, 0]);
     const steps = roundedLoad(rows.at(row, FLIGHT_SET_PLACES.target), [CEILING, 230], STEP, 20 * 0.45359237) ?? 0;
-    rows.setLoad(row, steps * STEP);
+    rows.setLoad(FLIGHT, row, steps * STEP);
     total += rows.at(row, FLIGHT_SET_PLACES.trueFraction);
   }
   return total;

@@ -51,6 +51,10 @@ export const deliveredBy = (
 export type BarReading =
   { readonly kind: 'bar'; readonly kilograms: number } | { readonly kind: 'none'; readonly why: string };
 
+/** A load weighed in 1 g, which needs no crossing. */
+export const onTheBar = (load: number): BarReading =>
+  load > 0 ? { kind: 'bar', kilograms: load } : { kind: 'none', why: 'no load on the bar says nothing of strength' };
+
 /** What a machine load in flight is worth at the bar: less the work-matched share, whatever policy or ramp made it. */
 export const barEquivalentOf = (
   known: Known,

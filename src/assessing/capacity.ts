@@ -84,10 +84,7 @@ const makeTrace = (known: Known, exercise: Exercise, machine: Machine, trace: Tr
   if (exercise.capacity.kind === 'none') return null;
   const key: CapacityKey = { exercise: exercise.id, gravity: machine.gravity, machine: capacityMachine(machine) };
   const of = repetitionsOf(exercise.capacity);
-  const readings = [
-    ...testReadings(known, exercise, key, of),
-    ...(machine.gravity === '0 g' ? cardReadings(known, exercise, key, of) : []),
-  ];
+  const readings = [...testReadings(known, exercise, key, of), ...cardReadings(known, exercise, key, of)];
   const inPlace = evidenceOf(machine.gravity === '0 g' ? readings.map((each) => inFlightOnly(known, each)) : readings);
   const before = machine.gravity === '0 g' ? carriedOver(known, exercise, machine, trace) : null;
   const evidence = before ? inPlace : fromFirstEstimate(inPlace);

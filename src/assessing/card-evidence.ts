@@ -8,7 +8,7 @@ import type { Fact, SetResult } from '#domain/fact.ts';
 import type { CardId } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { ofKind, type Known } from '#domain/known.ts';
-import { barEquivalentOf, deliveredBy } from './bar-equivalent.ts';
+import { barEquivalentOf, deliveredBy, onTheBar } from './bar-equivalent.ts';
 import type { Reading } from './observation.ts';
 import { readSet, reserveOf, type ReserveReading, type SetReading } from './read-set.ts';
 
@@ -84,10 +84,13 @@ const readOne = (
   planned: number,
 ): SetReading => {
   if (result.repetitions < 1) return { kind: 'unused', why: 'no repetition was completed' };
-  const bar = barEquivalentOf(known, exercise, deliveredBy(known, item.machine, day, kilogramsOf(result.load)));
+  const delivered = deliveredBy(known, item.machine, day, kilogramsOf(result.load));
+  const bar = isInOneG(known, item) ? onTheBar(delivered.kilograms) : barEquivalentOf(known, exercise, delivered);
   if (bar.kind === 'none') return { kind: 'unused', why: bar.why };
   return readSet(bar.kilograms, result.repetitions, reserveOfResult(item, result, planned), of, known.trainingAge);
 };
+
+const isInOneG = (known: Known, item: CardItem): boolean => known.house.machines.get(item.machine)?.gravity === '1 g';
 
 /** Repetitions missed: failure. Effort not recorded: the prescribed reserve, where there is one. */
 const reserveOfResult = (item: CardItem, result: SetResult, planned: number): ReserveReading => {

@@ -5,7 +5,7 @@ import { showEffort } from '#domain/effort.ts';
 import type { CapacityKey } from '#domain/estimate.ts';
 import type { Fact } from '#domain/fact.ts';
 import { ofKind, type Known } from '#domain/known.ts';
-import { barEquivalentOf, deliveredBy, type BarReading } from './bar-equivalent.ts';
+import { barEquivalentOf, deliveredBy, onTheBar, type BarReading } from './bar-equivalent.ts';
 import type { Reading } from './observation.ts';
 import { readSet, reserveOf } from './read-set.ts';
 
@@ -62,9 +62,6 @@ const barOfTest = (known: Known, exercise: Exercise, key: CapacityKey, fact: Fac
   key.gravity === '1 g'
     ? onTheBar(kilogramsOf(fact.load))
     : barEquivalentOf(known, exercise, deliveredBy(known, fact.machine, fact.day, kilogramsOf(fact.load)));
-
-const onTheBar = (load: number): BarReading =>
-  load > 0 ? { kind: 'bar', kilograms: load } : { kind: 'none', why: 'no load on the bar says nothing of strength' };
 
 const byDay = (tests: readonly Fact<'lifted'>[]): ReadonlyMap<Day, readonly Fact<'lifted'>[]> => {
   const days = new Map<Day, Fact<'lifted'>[]>();

@@ -10,6 +10,7 @@ const FOR_PLANNERS: readonly FactKind[] = [
   'introduced',
   'dated',
   'assigned',
+  'stays',
   'signs',
   'catalogued',
   'calibrated',

@@ -14,6 +14,7 @@ export const defaultAudience = (body: FactBody): readonly Audience[] => {
     case 'introduced':
     case 'dated':
     case 'assigned':
+    case 'stays':
     case 'signs':
     case 'catalogued':
     case 'calibrated':

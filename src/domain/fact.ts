@@ -90,6 +90,14 @@ export type FactBody =
       /** Somebody else's people share machines and minutes only. */
       readonly team: 'ours' | 'another team';
     }
+  /** Where a person trains on the ground, and so with what; the last one entered stands. */
+  | {
+      readonly kind: 'stays';
+      readonly person: PersonId;
+      readonly site: SiteId;
+      readonly from: Day;
+      readonly until: Day | null;
+    }
   // what a person can do and did
   | {
       readonly kind: 'lifted';

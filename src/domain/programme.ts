@@ -1,6 +1,8 @@
+import { addDays, type Day } from '#units/day.ts';
 import type { MassUnit } from '#units/mass.ts';
 import { digestOf } from './digest.ts';
 import type { ExerciseId, ItemId, ProgrammeId, ProgrammeVersionId, SessionId, TrackId } from './identity.ts';
+import { dayOfAnchor, type MissionDates } from './mission-day.ts';
 
 /** What a step rule adds, in each unit; brought to whole steps of the machine, at least one. */
 export interface StepRule {
@@ -48,7 +50,7 @@ export interface ProgrammeItem {
 export interface ProgrammeSession {
   readonly id: SessionId;
   readonly title: string;
-  /** Day of the programme week, 1 to 7; flight day 1 is the first day of its first week. */
+  /** Day of the week, 1 to 7: from Monday before launch, from flight day 1 in flight, from landing day after it. */
   readonly weekday: number;
   /** Minutes of the block, overhead included. */
   readonly blockMinutes: number;
@@ -62,10 +64,30 @@ export interface Deload {
   readonly loadBy: number;
 }
 
+export const PHASE_NAMES = [
+  'general preparation',
+  'flight-specific preparation',
+  'taper',
+  'quarantine',
+  'first flight weeks',
+  'main flight',
+  'last flight weeks',
+  'first return stage',
+  'second return stage',
+  'third return stage',
+] as const;
+export type PhaseName = (typeof PHASE_NAMES)[number];
+
+/** A day that moves with the mission: launch −180, landing 0. */
+export interface RoadEdge {
+  readonly from: 'launch' | 'landing';
+  readonly days: number;
+}
+
 export interface ProgrammePhase {
-  readonly name: 'first flight weeks' | 'main flight';
-  /** First and last flight day; null: to the end of the flight. */
-  readonly flightDays: readonly [number, number | null];
+  readonly name: PhaseName;
+  /** First and last day, both with it; a last day of null: to the day before landing, or for ever after it. */
+  readonly span: { readonly first: RoadEdge; readonly last: RoadEdge | null };
   readonly deload: Deload | null;
   readonly sessions: readonly ProgrammeSession[];
   readonly source: string;
@@ -89,18 +111,61 @@ export const takeUp = (content: ProgrammeContent): ProgrammeVersion => ({
   id: digestOf(content) as string as ProgrammeVersionId,
 });
 
-/** The phase that holds a flight day, with the week inside it (from 1), or null before and between phases. */
-export const phaseAt = (
-  version: ProgrammeVersion,
-  flightDay: number,
-): { readonly phase: ProgrammePhase; readonly week: number } | null => {
-  const phase = version.phases.find(
-    ({ flightDays: [first, last] }) => flightDay >= first && flightDay <= (last ?? Infinity),
-  );
-  return phase ? { phase, week: Math.floor((flightDay - phase.flightDays[0]) / 7) + 1 } : null;
+/** Where a day lies in a programme. */
+export interface PlaceInProgramme {
+  readonly phase: ProgrammePhase;
+  /** Inside the phase, from 1. */
+  readonly week: number;
+  readonly weekday: number;
+}
+
+/** The phase that holds a day, with its week and weekday, or null where no phase does. */
+export const placeInProgramme = (version: ProgrammeVersion, dates: MissionDates, on: Day): PlaceInProgramme | null => {
+  for (const phase of version.phases) {
+    const days = daysOfPhase(phase, dates);
+    if (days && on >= days.first && (days.last === null || on <= days.last)) {
+      const start = startOfWeeks(phase, dates);
+      return { phase, week: weeksBetween(start, days.first, on), weekday: weekdayFrom(start, on) };
+    }
+  }
+  return null;
 };
 
-export const programmeWeekday = (flightDay: number): number => ((flightDay - 1) % 7) + 1;
+/** First and last day of a phase; null where its landing is not known, or the dates leave it no day. */
+export const daysOfPhase = (
+  { span: { first, last } }: ProgrammePhase,
+  dates: MissionDates,
+): { readonly first: Day; readonly last: Day | null } | null => {
+  const begins = dayOfAnchor(first, dates);
+  if (begins === null) return null;
+  const ends = last
+    ? dayOfAnchor(last, dates)
+    : isAfterLanding(first) || !dates.landing
+      ? null
+      : addDays(dates.landing.latest, -1);
+  if (last && ends === null) return first.from === 'launch' ? { first: begins, last: null } : null;
+  return ends !== null && ends < begins ? null : { first: begins, last: ends };
+};
+
+const isAfterLanding = ({ from, days }: RoadEdge): boolean => from === 'landing' && days >= 0;
+
+/** A Monday before launch; launch day in flight; landing day after it. */
+const startOfWeeks = ({ span: { first } }: ProgrammePhase, dates: MissionDates): Day => {
+  if (isAfterLanding(first)) return dates.landing?.latest ?? dates.launch;
+  const inFlight = first.from === 'landing' || first.days >= 0;
+  return inFlight ? dates.launch : A_MONDAY;
+};
+
+const A_MONDAY = 4 as Day;
+const WEEK = 7;
+
+const weekdayFrom = (start: Day, on: Day): number => ((((on - start) % WEEK) + WEEK) % WEEK) + 1;
+
+/** Weeks of a phase that begins inside a calendar week are counted from its first day in flight, from its first Monday's week before. */
+const weeksBetween = (start: Day, first: Day, on: Day): number => {
+  const begin = start === A_MONDAY ? addDays(first, 1 - weekdayFrom(start, first)) : first;
+  return Math.floor((on - begin) / WEEK) + 1;
+};
 
 export const isDeloadWeek = (phase: ProgrammePhase, week: number): boolean =>
   phase.deload !== null && week % phase.deload.everyWeeks === 0;

@@ -3,7 +3,7 @@ import type { Card } from './card.ts';
 import type { Decision } from './decision.ts';
 import type { Estimate } from './estimate.ts';
 import type { Fact, Sequence, SetResult } from './fact.ts';
-import type { CardId, ExerciseId, FactId, PersonId, ProposalId, TrackId } from './identity.ts';
+import type { CardId, ExerciseId, FactId, MachineId, PersonId, ProposalId, TrackId } from './identity.ts';
 import type { IssuedCard } from './issued-card.ts';
 import type { Raise } from './raise.ts';
 
@@ -51,10 +51,11 @@ export interface LiftProgress {
   readonly frozen: Estimate | null;
 }
 
-/** Where a track stands today: loads in whole increments. */
+/** Where a track stands today on one machine: loads in whole increments of it. */
 export interface TrackProgress {
   readonly track: TrackId;
   readonly exercise: ExerciseId;
+  readonly machine: MachineId;
   readonly last: {
     readonly day: Day;
     readonly increments: number;

@@ -1,4 +1,5 @@
 import { addDays, type Day } from '#units/day.ts';
+import type { Machine } from '#domain/catalogue.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { ExerciseId } from '#domain/identity.ts';
 import { ofKind, type Known } from '#domain/known.ts';
@@ -7,9 +8,18 @@ import type { CardRecord, LiftProgress, Road, RoadCard, TrackProgress } from '#d
 import { stepsNotOver } from '#units/rounding.ts';
 import { cardRecords, stands } from './card-records.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
-import { machineAboard, machineSteps, planContext, type PlanContext } from './plan-context.ts';
+import { liftingMachineOn } from './machine-on.ts';
+import { machineSteps, planContext, type PlanContext } from './plan-context.ts';
 import { planCard, type PlannedCard } from './plan-card.ts';
-import { emptyProgress, liftState, ruleTotalOf, tracksOf, type Progress } from './progress.ts';
+import {
+  emptyProgress,
+  liftState,
+  ruleTotalOf,
+  setRuleTotal,
+  tracksOf,
+  type Progress,
+  type TrackState,
+} from './progress.ts';
 import { proposalsOf } from './proposals.ts';
 import { stepTo, takeDiscomfort, takeIssue, takeResult } from './take-result.ts';
 
@@ -121,7 +131,7 @@ const takeRaise = (context: PlanContext, progress: Progress, fact: Fact<'decided
         stepTo(lift, raise.effortStep, raise.shareStep, on);
       continue;
     }
-    for (const track of tracksOf(progress, raise.exercise).filter((each) => each.track === raise.track)) {
+    for (const track of tracksOf(progress, raise.exercise).filter((each) => isRaised(context, raise, each))) {
       if (track.next !== null && raise.to > track.next && fact.sequence >= track.backedOffIn) {
         const by = raise.to - track.next;
         track.next = raise.to;
@@ -131,11 +141,22 @@ const takeRaise = (context: PlanContext, progress: Progress, fact: Fact<'decided
           lift.lastRaiseOn = on;
           lift.ruleEarnedBy = [];
           track.ruleTotal += by;
-          lift.ruleTotals.set(track.side, Math.max(ruleTotalOf(lift, track.side), track.ruleTotal));
+          setRuleTotal(
+            lift,
+            track.machine,
+            track.side,
+            Math.max(ruleTotalOf(lift, track.machine, track.side), track.ruleTotal),
+          );
         }
       }
     }
   }
+};
+
+/** A raise is counted in increments of the machine that it was signed for. */
+const isRaised = ({ known }: PlanContext, raise: Raise, { track, machine }: TrackState): boolean => {
+  const on = known.house.machines.get(machine);
+  return track === raise.track && on?.unit === raise.unit && on.increment === raise.increment;
 };
 
 const isStillEarned = (context: PlanContext, progress: Progress, raise: Raise): boolean => {
@@ -150,9 +171,9 @@ const takeBackOff = (context: PlanContext, progress: Progress, fact: Fact<'decid
   const { decision } = fact;
   if (decision.kind !== 'adjust' || decision.change.kind !== 'back off') return;
   const { by } = decision.change;
-  const machine = machineAboard(context.known, 'resistive machine');
   for (const state of progress.tracks.values()) {
     const exercise = context.known.house.exercises.get(state.exercise);
+    const machine = context.known.house.machines.get(state.machine);
     if (state.track !== decision.track || state.inUse === null || !machine || !exercise) continue;
     const { perStep } = machineSteps(context.known, machine, exercise, on);
     const load = stepsNotOver(state.inUse * (1 - by), perStep) * perStep;
@@ -180,7 +201,7 @@ const noteUnread = (known: Known, progress: Progress, records: readonly CardReco
 };
 
 const liftProgress = (context: PlanContext, progress: Progress, today: Day): readonly LiftProgress[] => {
-  const machine = machineAboard(context.known, 'resistive machine');
+  const machine = liftingMachineOn(context.known, today);
   return [...progress.lifts].map(([exercise, state]) => ({
     exercise,
     effortStep: state.effortStep,
@@ -191,16 +212,17 @@ const liftProgress = (context: PlanContext, progress: Progress, today: Day): rea
   }));
 };
 
-const frozenEstimate = (
-  context: PlanContext,
-  id: ExerciseId,
-  machine: NonNullable<ReturnType<typeof machineAboard>>,
-  today: Day,
-) => {
+const frozenEstimate = (context: PlanContext, id: ExerciseId, machine: Machine, today: Day) => {
   const exercise = context.known.house.exercises.get(id);
   const frozen = exercise && frozenCapacity(context, exercise, machine, today);
   return frozen?.reading.kind === 'estimate' ? frozen.reading.estimate : null;
 };
 
 const trackProgress = (progress: Progress): readonly TrackProgress[] =>
-  [...progress.tracks.values()].map(({ track, exercise, last, signed }) => ({ track, exercise, last, signed }));
+  [...progress.tracks.values()].map(({ track, exercise, machine, last, signed }) => ({
+    track,
+    exercise,
+    machine,
+    last,
+    signed,
+  }));

@@ -53,39 +53,3 @@ export const FLIGHT_SET_PLACES = {
   trueFraction: FLIGHT_SET.place('true fraction'),
   shoulderExcess: FLIGHT_SET.place('shoulder excess'),
 } as const;
-
-/** Rows of a growing sheet of reckonings: one block of numbers, an index for each row. */
-export class Rows {
-  #numbers = new Float64Array(512 * FLIGHT_SET.width);
-  #count = 0;
-
-  /** Fills a row from its givens, in order of the columns, and answers its index. */
-  add(givens: readonly number[]): number {
-    const offset = this.#count * FLIGHT_SET.width;
-    if (offset + FLIGHT_SET.width > this.#numbers.length) this.#grow();
-    this.#numbers.set(givens, offset);
-    FLIGHT_SET.fill(this.#numbers, offset);
-    this.#count += 1;
-    return this.#count - 1;
-  }
-
-  /** Fills a row once more, now that its load was chosen. */
-  setLoad(row: number, load: number): void {
-    this.#numbers[row * FLIGHT_SET.width + FLIGHT_SET_PLACES.load] = load;
-    FLIGHT_SET.fill(this.#numbers, row * FLIGHT_SET.width);
-  }
-
-  at(row: number, place: number): number {
-    return this.#numbers[row * FLIGHT_SET.width + place] as number;
-  }
-
-  numbers(): Float64Array {
-    return this.#numbers.slice(0, this.#count * FLIGHT_SET.width);
-  }
-
-  #grow(): void {
-    const wider = new Float64Array(this.#numbers.length * 2);
-    wider.set(this.#numbers);
-    this.#numbers = wider;
-  }
-}

@@ -26,15 +26,16 @@ export const frozenCapacity = (
 };
 
 const causesOf = (context: PlanContext, exercise: Exercise, machine: Machine): readonly CapacityCause[] => {
-  const kept = context.causes.get(exercise.id);
+  const name = `${exercise.id} ${machine.gravity} ${capacityMachine(machine)}`;
+  const kept = context.causes.get(name);
   if (kept) return kept;
   const made = causes(context, exercise, machine);
-  context.causes.set(exercise.id, made);
+  context.causes.set(name, made);
   return made;
 };
 
 const causes = (context: PlanContext, exercise: Exercise, machine: Machine): readonly CapacityCause[] => {
-  const first = firstDay(context);
+  const first = firstDay(context, machine);
   if (first === null) return [];
   const key = { exercise: exercise.id, gravity: machine.gravity, machine: capacityMachine(machine) } as const;
   const tests = testsOf(context.known, exercise, key).map((test) => ({ day: test.day, kind: 'new test' as const }));
@@ -49,13 +50,14 @@ const causes = (context: PlanContext, exercise: Exercise, machine: Machine): rea
   ].toSorted((a, b) => a.day - b.day);
 };
 
-/** The day on which the first programme takes hold in flight. */
-const firstDay = ({ known, decisions }: PlanContext): Day | null => {
+/** The day on which the first programme takes hold where the machine stands: in flight not before launch. */
+const firstDay = ({ known, decisions }: PlanContext, { gravity }: Machine): Day | null => {
   if (!known.mission) return null;
   const follows = decisions.flatMap(({ decision }) =>
     decision.kind === 'follow' ? [dayOfAnchor(decision.from, known.mission)] : [],
   );
   const days = follows.filter((day) => day !== null);
   if (days.length === 0) return null;
-  return Math.max(known.mission.launch, Math.min(...days)) as Day;
+  const first = Math.min(...days) as Day;
+  return gravity === '0 g' ? (Math.max(known.mission.launch, first) as Day) : first;
 };

@@ -6,6 +6,7 @@ import type { Signer } from '#domain/fact.ts';
 import { idOf, type FactId, type Instant } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import type { Known } from '#domain/known.ts';
+import { daysOfPhase } from '#domain/programme.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { CardRecord, Road } from '#domain/road.ts';
 import type { Working } from '#domain/working.ts';
@@ -152,9 +153,8 @@ const documentOf = (
 const validUntil = (known: Known, card: Card): Day => {
   const week = addDays(card.day, known.house.policies.cardValidDays);
   const phase = known.house.programmes.get(card.programme.id)?.phases.find((each) => each.name === card.phase);
-  const last = phase?.flightDays[1];
-  if (!known.mission || last === null || last === undefined) return week;
-  return Math.max(card.day, Math.min(week, addDays(known.mission.launch, last - 1))) as Day;
+  const last = phase && known.mission ? daysOfPhase(phase, known.mission)?.last : null;
+  return last === null || last === undefined ? week : (Math.max(card.day, Math.min(week, last)) as Day);
 };
 
 const factsBehind = (workings: readonly Working[]): readonly FactId[] => [

@@ -3,9 +3,11 @@ import { kilogramsOf, numberOf, showEntered } from '#units/entered.ts';
 import { kilogramsPer } from '#units/mass.ts';
 import { stepsNotOver } from '#units/rounding.ts';
 import { calibrationFactor } from '#assessing/bar-equivalent.ts';
+import { issuedCards, workSetResults } from '#assessing/card-evidence.ts';
 import type { LoadLimit } from '#domain/card.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
-import { ofKind } from '#domain/known.ts';
+import type { SetResult } from '#domain/fact.ts';
+import { ofKind, type Known } from '#domain/known.ts';
 import { restrictionsOn, sharesOf, type MachineSteps, type PlanContext } from './plan-context.ts';
 
 /** A limit before it is brought down to the machine's steps [delivered kg]. */
@@ -32,15 +34,30 @@ export const shoulderEvidence = (context: PlanContext): ShoulderEvidence => {
       known.house.exercises.get(fact.exercise)?.carriedAt === 'shoulders',
   );
   const typed = ofKind(known, 'carried').filter((fact) => fact.day <= mission.launch);
-  const bars = [...tests, ...typed].map((fact) => ({
-    kilograms: kilogramsOf(fact.load),
-    says: showEntered(fact.load),
+  const trained = trainedOnShoulders(known, from, mission.launch);
+  const bars = [...tests, ...typed, ...trained].map(({ load }) => ({
+    kilograms: kilogramsOf(load),
+    says: showEntered(load),
   }));
   const heaviest = bars.reduce<(typeof bars)[number] | null>(
     (most, bar) => (most && most.kilograms >= bar.kilograms ? most : bar),
     null,
   );
   return heaviest ? { kind: 'heaviest', ...heaviest } : { kind: 'none' };
+};
+
+/** Completed sets of cards under a bar in 1 g, of lifts carried on the shoulders. */
+const trainedOnShoulders = (known: Known, from: Day, until: Day): readonly SetResult[] => {
+  const cards = issuedCards(known);
+  return ofKind(known, 'trained').flatMap((trained) => {
+    const card = cards.get(trained.card);
+    if (!card || trained.day < from || trained.day > until) return [];
+    return card.card.items
+      .filter((item) => item.carriedAtShoulders && known.house.machines.get(item.machine)?.gravity === '1 g')
+      .flatMap((item) => workSetResults(card, item, trained.sets))
+      .map(({ result }) => result)
+      .filter((result) => result.repetitions > 0);
+  });
 };
 
 /** Does the shoulder rule bind this exercise on this day? */
@@ -109,15 +126,25 @@ const restrictionLimits = (context: PlanContext, exercise: Exercise, machine: Ma
     if (limit.kind === 'load at most')
       return [{ kind: 'restriction' as const, kilograms: kilogramsOf(limit.load), says }];
     if (limit.kind !== 'fraction at most') return [];
-    const kilograms = restrictedToFraction(context, exercise, machine, limit.of);
+    const kilograms = restrictedToFraction(context, exercise, machine, limit.of, on);
     return [{ kind: 'restriction' as const, kilograms, says }];
   });
 
 /** A fraction of the last capacity before flight, in bar-equivalent, as a machine load. Without a capacity: nothing at all. */
-const restrictedToFraction = (context: PlanContext, exercise: Exercise, machine: Machine, of: number): number => {
+const restrictedToFraction = (
+  context: PlanContext,
+  exercise: Exercise,
+  machine: Machine,
+  of: number,
+  on: Day,
+): number => {
   const { known, capacity } = context;
   const launch = known.mission?.launch;
   if (launch === undefined) return 0;
+  if (machine.gravity === '1 g') {
+    const onGround = capacity.on(exercise, machine, Math.min(launch, on) as Day);
+    return onGround.kind === 'estimate' ? of * onGround.estimate.median : 0;
+  }
   const reading = capacity.on(exercise, machine, launch);
   const mass = massBeforeLaunch(context);
   return reading.kind === 'estimate' ? of * reading.estimate.median + sharesOf(context, exercise).work * mass : 0;

@@ -2,16 +2,11 @@ import { flightDay, type Day } from '#units/day.ts';
 import type { Card, CardItem } from '#domain/card.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
-import {
-  isDeloadWeek,
-  phaseAt,
-  programmeWeekday,
-  type ProgrammeItem,
-  type ProgrammeSession,
-} from '#domain/programme.ts';
+import { isDeloadWeek, placeInProgramme, type ProgrammeItem, type ProgrammeSession } from '#domain/programme.ts';
 import { adjustmentsOn } from './adjustments.ts';
 import { fitToBlock, leaveOutOrder, sessionMinutes, totalOf } from './minutes.ts';
-import { isMachineOut, machineAboard, programmeOn, type PlanContext } from './plan-context.ts';
+import { isInFlight, machineOn } from './machine-on.ts';
+import { isMachineOut, programmeOn, type PlanContext } from './plan-context.ts';
 import { planItem, type PlannedItem } from './plan-item.ts';
 import type { Progress } from './progress.ts';
 
@@ -24,6 +19,7 @@ export interface PlannedCard {
 interface Placed {
   readonly item: ProgrammeItem;
   readonly exercise: Exercise;
+  readonly machine: Machine | null;
   readonly planned: PlannedItem;
 }
 
@@ -31,12 +27,11 @@ interface Placed {
 export const planCard = (context: PlanContext, progress: Progress, on: Day): PlannedCard | null => {
   const found = sessionOn(context, on);
   if (!found) return null;
-  const machine = machineAboard(context.known, 'resistive machine');
-  if (!machine) return null;
   const placed = found.session.items
-    .map((item) => place(context, progress, on, found, item, machine))
+    .map((item) => place(context, progress, on, found, item))
     .filter((each) => each !== null);
-  return cardOf(context, on, found, machine, placed);
+  const [first] = placed.flatMap(({ machine }) => machine ?? []);
+  return first ? cardOf(context, on, found, first, placed) : null;
 };
 
 type Found = NonNullable<ReturnType<typeof sessionOn>>;
@@ -44,30 +39,26 @@ type Found = NonNullable<ReturnType<typeof sessionOn>>;
 const sessionOn = (context: PlanContext, on: Day) => {
   const { mission, house } = context.known;
   const programme = programmeOn(context, on);
-  if (!mission || !programme || on < mission.launch) return null;
-  if (mission.landing && on >= mission.landing.latest) return null;
-  const day = flightDay(mission.launch, on);
-  const at = phaseAt(programme, day);
-  if (!at || day < house.policies.firstResistiveFlightDay) return null;
-  const session = at.phase.sessions.find((each) => each.weekday === programmeWeekday(day));
-  return session
-    ? { programme, ...at, session, deload: isDeloadWeek(at.phase, at.week) ? at.phase.deload : null }
-    : null;
+  if (!mission || !programme) return null;
+  if (isInFlight(context.known, on) && flightDay(mission.launch, on) < house.policies.firstResistiveFlightDay)
+    return null;
+  const at = placeInProgramme(programme, mission, on);
+  const session = at?.phase.sessions.find((each) => each.weekday === at.weekday);
+  if (!at || !session) return null;
+  return { programme, ...at, session, deload: isDeloadWeek(at.phase, at.week) ? at.phase.deload : null };
 };
 
-const place = (
-  context: PlanContext,
-  progress: Progress,
-  on: Day,
-  found: Found,
-  item: ProgrammeItem,
-  machine: Machine,
-): Placed | null => {
+const place = (context: PlanContext, progress: Progress, on: Day, found: Found, item: ProgrammeItem): Placed | null => {
   const exercise = context.known.house.exercises.get(item.exercise);
   if (!exercise) return null;
+  const machine = machineOn(context.known, item.machineKind, on);
+  if (!machine) {
+    const says = `left out: there is no ${item.machineKind} here`;
+    return { item, exercise, machine, planned: { kind: 'left out', says, gap: false } };
+  }
   const adjustments = adjustmentsOn(context, on).filter((each) => each.track === item.track);
   const planned = planItem(context, progress, { day: on, item, exercise, machine, deload: found.deload, adjustments });
-  return { item, exercise, planned };
+  return { item, exercise, machine, planned };
 };
 
 const cardOf = (

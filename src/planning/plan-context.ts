@@ -11,7 +11,7 @@ import { dayOfAnchor } from '#domain/mission-day.ts';
 import type { ProgrammeVersion } from '#domain/programme.ts';
 import { isWithinScope, type Restriction } from '#domain/restriction.ts';
 import { bodyWeightShare } from '#science/body/work-share.ts';
-import { Rows } from './flight-set.ts';
+import { Rows } from './rows.ts';
 import type { CapacityCause } from './frozen-capacity.ts';
 
 /** What stays the same over all days of one derivation, computed once. */
@@ -21,7 +21,7 @@ export interface PlanContext {
   readonly rows: Rows;
   readonly shares: Map<Exercise['id'], { readonly work: number; readonly static: number }>;
   /** Days on which the capacity of an exercise is read, found once. */
-  readonly causes: Map<Exercise['id'], readonly CapacityCause[]>;
+  readonly causes: Map<string, readonly CapacityCause[]>;
   readonly decisions: readonly Fact<'decided'>[];
   readonly declined: ReadonlySet<string>;
   readonly restrictions: readonly BindingRestriction[];
@@ -64,17 +64,16 @@ export const restrictionsOn = (context: PlanContext, exercise: Exercise, on: Day
       restriction.from <= on && (liftedOn === null || on < liftedOn) && isWithinScope(restriction.scope, exercise),
   );
 
-/** The programme that a person follows on a day, or null. */
-export const programmeOn = (context: PlanContext, on: Day): ProgrammeVersion | null => {
-  const { known } = context;
-  const following = context.decisions.findLast(({ decision }) => {
-    if (decision.kind !== 'follow') return false;
+/** The programme that a person follows on a day: the one that took hold last, of one day the one signed last; or null. */
+export const programmeOn = ({ known, decisions }: PlanContext, on: Day): ProgrammeVersion | null => {
+  let following: { readonly from: Day; readonly programme: ProgrammeVersion['id'] } | null = null;
+  for (const { decision } of decisions) {
+    if (decision.kind !== 'follow') continue;
     const from = dayOfAnchor(decision.from, known.mission);
-    return from !== null && from <= on;
-  });
-  return following?.decision.kind === 'follow'
-    ? (known.house.programmes.get(following.decision.programme) ?? null)
-    : null;
+    if (from !== null && from <= on && (following === null || from >= following.from))
+      following = { from, programme: decision.programme };
+  }
+  return following ? (known.house.programmes.get(following.programme) ?? null) : null;
 };
 
 /** The machine of a kind aboard the mission's site, or null where there is none. */

@@ -1,17 +1,17 @@
-import { flightDay } from '#units/day.ts';
 import { fraction, repetitions } from '#units/quantity.ts';
 import { stepsNearest, stepsNotUnder } from '#units/rounding.ts';
 import type { CardItem, CardSet, LoadLimit, SetLoad } from '#domain/card.ts';
 import type { Side } from '#domain/effort.ts';
 import { settingsFor } from '#domain/known.ts';
+import { showMissionDay } from '#domain/mission-day.ts';
 import { fractionAllowing } from '#science/strength/repetition-maximum.ts';
-import { FLIGHT_SET_PLACES } from './flight-set.ts';
 import { isShoulderRuleDay, limitIncrements, limitsOn, shoulderEvidence, type Limit } from './limits.ts';
 import { machineSteps, restrictionsOn, type MachineSteps, type PlanContext } from './plan-context.ts';
 import { trackState, type Progress } from './progress.ts';
 import { raiseOf } from './raise-of.ts';
+import { setReckoning } from './rows.ts';
 import { signedRule } from './signed-rule.ts';
-import { sidesOf, targetOf, type ItemAt, type Target } from './target.ts';
+import { sidesOf, targetOf, trackOf, type ItemAt, type Target } from './target.ts';
 
 export type PlannedItem =
   | { readonly kind: 'item'; readonly item: CardItem }
@@ -30,6 +30,8 @@ export const planItem = (context: PlanContext, progress: Progress, at: ItemAt): 
   if (at.adjustments.some((each) => each.change.kind === 'leave out')) return leftOut('left out: by agreement');
   const reached = targetOf(context, progress, at);
   if (reached.kind === 'gap') return leftOut(reached.says, true);
+  if (isNewUnderBar(at, reached.target))
+    return leftOut('left out: nothing of this kind was ever lifted under a bar here; test it first, watched');
   if (needsShoulderEvidence(context, at, reached.target))
     return leftOut('No bar carried on the shoulders before launch is recorded: type the heaviest one, signed.', true);
   const loads = loadsOf(context, progress, at, reached.target);
@@ -37,7 +39,28 @@ export const planItem = (context: PlanContext, progress: Progress, at: ItemAt): 
     return leftOut(
       `left out: ${loads.says} allows less than the machine's least of ${at.machine.least} ${at.machine.unit}`,
     );
+  if (isLeastTooHeavy(at, reached.target, loads))
+    return leftOut(
+      `left out: the lightest load here, ${at.machine.least} ${at.machine.unit}, is more than ${at.item.sets[0]?.repetitions ?? 1} repetitions allow`,
+    );
   return { kind: 'item', item: cardItem(context, progress, at, reached.target, loads) };
+};
+
+/**
+ * A squat or a hip hinge that the programme means as a fraction, of somebody with no capacity: nobody who was never seen
+ * under a bar is sent there by a card.
+ */
+const isNewUnderBar = ({ machine, item, exercise }: ItemAt, target: Target): boolean =>
+  machine.gravity === '1 g' &&
+  target.basis === 'effort' &&
+  item.basis.kind !== 'effort' &&
+  (exercise.pattern === 'squat' || exercise.pattern === 'hip hinge');
+
+/** Under a bar the lightest load is heavy for some: more than the planned repetitions allow is not offered. */
+const isLeastTooHeavy = (at: ItemAt, target: Target, loads: Loads): boolean => {
+  if (at.machine.gravity !== '1 g' || !target.estimate || target.basis === 'effort') return false;
+  const lightest = Math.min(...loads.work.values()) * target.steps.increment;
+  return lightest <= target.steps.least && lightest / target.estimate.median > allowedFraction(at, target);
 };
 
 const needsShoulderEvidence = (context: PlanContext, at: ItemAt, target: Target): boolean =>
@@ -96,7 +119,7 @@ const heldBy = (
   side: Side | null,
 ): readonly LoadLimit[] => {
   if (target.basis === 'effort' || target.basis === 'fixed') return [];
-  const track = trackState(progress, at.item.track, at.exercise.id, side);
+  const track = trackState(progress, trackOf(at), side);
   const why = whyHeld(progress, at);
   const kept = why === null ? null : track.inUse;
   const released = target.basis === 'from last' || isBackOffReleased(context, progress, at);
@@ -156,9 +179,11 @@ const deloaded = (at: ItemAt, increments: number, steps: MachineSteps): number =
 const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: Target, loads: Loads): CardItem => {
   const { known } = context;
   const heaviest = Math.max(...loads.work.values());
-  const trueFraction = fillRow(context, target, heaviest);
+  const trueFraction = fillRow(context, at, target, heaviest);
   const ramping =
-    target.basis === 'fraction' && target.ramp.effortStep + target.ramp.shareStep < 2 * (target.ramp.steps - 1);
+    target.basis === 'fraction' &&
+    target.ramp !== null &&
+    target.ramp.effortStep + target.ramp.shareStep < 2 * (target.ramp.steps - 1);
   return {
     item: at.item.id,
     track: at.item.track,
@@ -193,10 +218,10 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
 };
 
 /** The row learns the load that was chosen; answers the true fraction, where there is a capacity. */
-const fillRow = (context: PlanContext, target: Target, increments: number): number | null => {
+const fillRow = (context: PlanContext, at: ItemAt, target: Target, increments: number): number | null => {
   if (target.row === null) return null;
-  context.rows.setLoad(target.row, increments * target.steps.increment);
-  return context.rows.at(target.row, FLIGHT_SET_PLACES.trueFraction);
+  context.rows.setLoad(at.machine, target.row, increments * target.steps.increment);
+  return context.rows.at(target.row, setReckoning(at.machine).trueFraction);
 };
 
 const setsOf = (context: PlanContext, at: ItemAt, target: Target, loads: Loads): readonly CardSet[] => {
@@ -304,13 +329,13 @@ export const allowedFraction = (at: ItemAt, target: Target): number => {
 };
 
 const lastText = (context: PlanContext, progress: Progress, at: ItemAt): string | null => {
-  const launch = context.known.mission?.launch;
+  const { mission } = context.known;
   const parts = sidesOf(at.exercise).flatMap((side) => {
-    const { last } = trackState(progress, at.item.track, at.exercise.id, side);
-    if (!last || launch === undefined) return [];
+    const { last } = trackState(progress, trackOf(at), side);
+    if (!last || !mission) return [];
     const load = Number((last.increments * Number(at.machine.increment)).toFixed(6));
     const done = `${load} × ${last.repetitions.join(' ')}${last.rating === null ? '' : `, RPE ${last.rating}`}`;
-    return [{ day: flightDay(launch, last.day), text: side ? `${side} ${done}` : done }];
+    return [{ day: showMissionDay(mission, last.day).replace('flight ', ''), text: side ? `${side} ${done}` : done }];
   });
-  return parts[0] ? `day ${parts[0].day}: ${parts.map((part) => part.text).join('; ')}` : null;
+  return parts[0] ? `${parts[0].day}: ${parts.map((part) => part.text).join('; ')}` : null;
 };

@@ -1,7 +1,7 @@
 import type { Day } from '#units/day.ts';
 import type { Side } from '#domain/effort.ts';
 import type { Sequence } from '#domain/fact.ts';
-import type { ExerciseId, FactId, TrackId } from '#domain/identity.ts';
+import type { ExerciseId, FactId, MachineId, TrackId } from '#domain/identity.ts';
 
 /** Where a lift stands as the days go by. Changed only by results, signatures and pain. */
 export interface LiftState {
@@ -18,8 +18,8 @@ export interface LiftState {
   lastRaiseOn: Day | null;
   /** The leading track's last session, if it earned a raise by the step rule. */
   ruleEarnedBy: FactId[];
-  /** Increments that the step rule has added to the leading track so far, by side; other tracks follow by as many. */
-  ruleTotals: Map<Side | null, number>;
+  /** Increments that the step rule has added to the leading track so far, by machine and side; other tracks follow. */
+  ruleTotals: Map<string, number>;
   /** Was there discomfort that holds, at the last session of the lift? */
   painHolds: boolean;
   /** Signatures older than the last discomfort raise nothing any more. */
@@ -28,10 +28,15 @@ export interface LiftState {
   unread: FactId[];
 }
 
-/** Where a track stands, for each side of a lift that has sides. Loads in whole increments of its machine. */
-export interface TrackState {
+/** A track of the programme on one machine: increments of another mean nothing there. */
+export interface TrackPlace {
   readonly track: TrackId;
   readonly exercise: ExerciseId;
+  readonly machine: MachineId;
+}
+
+/** Where a track stands, for each side of a lift that has sides. Loads in whole increments of its machine. */
+export interface TrackState extends TrackPlace {
   readonly side: Side | null;
   /** What counts for the next load. */
   next: number | null;
@@ -81,22 +86,29 @@ export const liftState = (progress: Progress, exercise: ExerciseId): LiftState =
   return fresh;
 };
 
-export const ruleTotalOf = (lift: LiftState, side: Side | null): number => lift.ruleTotals.get(side) ?? 0;
+const sideOfMachine = (machine: MachineId, side: Side | null): string => `${machine}|${side ?? ''}`;
 
-const trackKey = (track: TrackId, side: Side | null): string => `${track}|${side ?? ''}`;
+export const ruleTotalOf = (lift: LiftState, machine: MachineId, side: Side | null): number =>
+  lift.ruleTotals.get(sideOfMachine(machine, side)) ?? 0;
 
-export const trackState = (progress: Progress, track: TrackId, exercise: ExerciseId, side: Side | null): TrackState => {
-  const key = trackKey(track, side);
+export const setRuleTotal = (lift: LiftState, machine: MachineId, side: Side | null, total: number): void => {
+  lift.ruleTotals.set(sideOfMachine(machine, side), total);
+};
+
+export const trackState = (progress: Progress, place: TrackPlace, side: Side | null): TrackState => {
+  const { track, exercise, machine } = place;
+  const key = `${track}|${sideOfMachine(machine, side)}`;
   const kept = progress.tracks.get(key);
   if (kept) return kept;
   const fresh: TrackState = {
     track,
     exercise,
+    machine,
     side,
     next: null,
     inUse: null,
     signed: null,
-    ruleTotal: ruleTotalOf(liftState(progress, exercise), side),
+    ruleTotal: ruleTotalOf(liftState(progress, exercise), machine, side),
     rampSteps: null,
     atTop: false,
     backedOff: null,

@@ -6,7 +6,8 @@ import type { Proposal, RoadCard } from '#domain/road.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { IssuedAgainst } from './derive.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
-import { machineAboard, massInFlight, type PlanContext } from './plan-context.ts';
+import { liftingMachineOn } from './machine-on.ts';
+import { massInFlight, type PlanContext } from './plan-context.ts';
 import { tracksOf, type Progress } from './progress.ts';
 import { proposalId } from './proposal-id.ts';
 
@@ -73,10 +74,12 @@ const raiseSentence = (raise: Raise): string => {
 
 /** The estimate has left its band around the one that loads are made from: read it anew, by signature. */
 const reBaseProposals = (context: PlanContext, progress: Progress, today: Day): readonly Proposal[] => {
-  const machine = machineAboard(context.known, 'resistive machine');
+  const machine = liftingMachineOn(context.known, today);
   if (!machine) return [];
   // On the way up loads are low on purpose, and a reserve far from failure says little: nothing is read anew there.
-  const settled = [...progress.lifts].filter(([id]) => tracksOf(progress, id).some((track) => track.atTop));
+  const settled = [...progress.lifts].filter(([id]) =>
+    tracksOf(progress, id).some((track) => track.atTop && track.machine === machine.id),
+  );
   return settled.flatMap(([id]): readonly Proposal[] => {
     const exercise = context.known.house.exercises.get(id);
     const frozen = exercise && frozenCapacity(context, exercise, machine, today);
@@ -162,7 +165,7 @@ const massProposals = (context: PlanContext, today: Day): readonly Proposal[] =>
 /** A new calibration changes no load: it says which loads were made before it. */
 const calibrationProposals = (context: PlanContext, progress: Progress, today: Day): readonly Proposal[] => {
   const { known } = context;
-  const machine = machineAboard(known, 'resistive machine');
+  const machine = liftingMachineOn(known, today);
   const newest =
     machine && known.house.calibrations.filter((fact) => fact.machine === machine.id && fact.day <= today).at(-1);
   if (!machine || !newest) return [];

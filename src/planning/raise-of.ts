@@ -3,7 +3,7 @@ import type { Raise } from '#domain/raise.ts';
 import { massInFlight, sharesOf, type PlanContext } from './plan-context.ts';
 import { allowedFraction } from './plan-item.ts';
 import { trackState, type Progress } from './progress.ts';
-import type { ItemAt, Target } from './target.ts';
+import { trackOf, type ItemAt, type Target } from './target.ts';
 
 /** The raise that a planned load stands for against the load in use, or null where it is none. */
 export const raiseOf = (
@@ -15,7 +15,7 @@ export const raiseOf = (
 ): Raise | null => {
   if (target.basis === 'effort') return null;
   const raised = [...work]
-    .map(([side, to]) => ({ from: trackState(progress, at.item.track, at.exercise.id, side).inUse, to }))
+    .map(([side, to]) => ({ from: trackState(progress, trackOf(at), side).inUse, to }))
     .filter(({ from, to }) => from === null || to > from);
   const most = raised.reduce<(typeof raised)[number] | null>(
     (highest, each) => (highest && highest.to >= each.to ? highest : each),
@@ -37,8 +37,8 @@ export const raiseOf = (
     increment: at.machine.increment,
     atTheBar,
     trueFraction: fractions(was, is),
-    effortStep: target.basis === 'fraction' ? target.ramp.effortStep : null,
-    shareStep: target.basis === 'fraction' ? target.ramp.shareStep : null,
+    effortStep: target.basis === 'fraction' ? (target.ramp?.effortStep ?? null) : null,
+    shareStep: target.basis === 'fraction' ? (target.ramp?.shareStep ?? null) : null,
     cause,
     because: target.basis === 'fixed' ? [] : target.because,
     cautions: cautionsOf(context, at, target, is?.fraction ?? null, reason),
@@ -74,13 +74,19 @@ const fractions = (was: Worth | null, is: Worth | null): Raise['trueFraction'] =
 
 /** Bar-equivalent and fraction of capacity of a load in increments. */
 const worthOf = (context: PlanContext, at: ItemAt, target: Target) => {
-  const mass = massInFlight(context, at.day);
-  const share = sharesOf(context, at.exercise).work;
+  const moved = bodyMoved(context, at);
   return (increments: number): Worth | null => {
-    if (!mass) return null;
-    const bar = increments * target.steps.increment - share * mass.kilograms;
+    if (moved === null) return null;
+    const bar = increments * target.steps.increment - moved;
     return { bar, fraction: target.estimate ? bar / target.estimate.median : null };
   };
+};
+
+/** Body mass that the machine lifts in place of gravity: none in 1 g, where a bar is a bar. */
+const bodyMoved = (context: PlanContext, at: ItemAt): number | null => {
+  if (at.machine.gravity === '1 g') return 0;
+  const mass = massInFlight(context, at.day);
+  return mass && sharesOf(context, at.exercise).work * mass.kilograms;
 };
 
 const cautionsOf = (

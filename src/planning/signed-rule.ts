@@ -39,7 +39,7 @@ export const signedRule = (
 const mostByPolicy = (context: PlanContext, at: ItemAt, target: Target, increments: number): number => {
   const most = 1 + context.known.house.policies.raiseAtMost;
   const load = increments * target.steps.increment;
-  const mass = massInFlight(context, at.day);
+  const mass = at.machine.gravity === '0 g' ? massInFlight(context, at.day) : null;
   if (!mass) return incrementsNotOver(load * most, target.steps);
   const bar = barEquivalent(
     machineLoad(load),

@@ -13,6 +13,7 @@ import { painOf, type PainBand } from './pain.ts';
 import {
   liftState,
   ruleTotalOf,
+  setRuleTotal,
   trackState,
   tracksOf,
   type LiftState,
@@ -107,7 +108,7 @@ const takePain = (
   const lift = liftState(progress, exercise);
   lift.painHolds = pain !== 'go on';
   if (!lift.painHolds) return;
-  for (const track of tracksOf(progress, exercise)) track.ruleTotal = ruleTotalOf(lift, track.side);
+  for (const track of tracksOf(progress, exercise)) track.ruleTotal = ruleTotalOf(lift, track.machine, track.side);
   lift.earnedBy = [];
   lift.ruleEarnedBy = [];
   lift.painIn = sequence;
@@ -160,7 +161,7 @@ const takeEarned = (known: Known, progress: Progress, result: ItemResult): void 
  * load repeats. Less taken than planned: that load. A card from before a back-off changes no load.
  */
 const takeLoad = (progress: Progress, { item, trained, card }: ItemResult, side: SideResult, most: number): void => {
-  const track = trackState(progress, item.track, item.exercise, side.side);
+  const track = trackState(progress, item, side.side);
   track.last = { day: trained.day, increments: side.done, repetitions: [...side.repetitions], rating: side.rating };
   if (side.done > most) track.over = { day: trained.day, done: side.done, allowed: most, fact: trained.id };
   if (isFromBefore(track, card)) return;
@@ -200,9 +201,9 @@ const markRaise = (progress: Progress, item: CardItem, track: TrackState, by: nu
   if (item.leading) {
     lift.lastRaiseOn = day;
     lift.ruleEarnedBy = [];
-    lift.ruleTotals.set(track.side, ruleTotalOf(lift, track.side) + by);
+    setRuleTotal(lift, track.machine, track.side, ruleTotalOf(lift, track.machine, track.side) + by);
   }
-  track.ruleTotal = item.leading ? ruleTotalOf(lift, track.side) : track.ruleTotal + by;
+  track.ruleTotal = item.leading ? ruleTotalOf(lift, track.machine, track.side) : track.ruleTotal + by;
 };
 
 /** Signed loads of an issued card, on its own day: the signature covers them, and its ramps are in force. */
@@ -220,7 +221,7 @@ export const takeIssue = (progress: Progress, document: IssuedCard, inUse: boole
 
 const takeSignedLoads = (progress: Progress, item: CardItem, document: IssuedCard): void => {
   for (const set of item.sets.filter((each) => each.kind === 'work' && each.load.kind === 'set')) {
-    const track = trackState(progress, item.track, item.exercise, set.side);
+    const track = trackState(progress, item, set.side);
     if (!isFromBefore(track, document)) takeSignedLoad(progress, item, track, set.load.increments, document.card.day);
   }
 };

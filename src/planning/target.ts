@@ -9,8 +9,7 @@ import type { FactId, ProposalId } from '#domain/identity.ts';
 import type { Deload, ProgrammeItem } from '#domain/programme.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { StandingAdjustment } from './adjustments.ts';
-import { FLIGHT_SET_PLACES } from './flight-set.ts';
-import { frozenCapacity } from './frozen-capacity.ts';
+import { frozenCapacity, type CapacityCause } from './frozen-capacity.ts';
 import {
   machineSteps,
   massInFlight,
@@ -21,7 +20,8 @@ import {
   type MachineSteps,
   type PlanContext,
 } from './plan-context.ts';
-import { liftState, ruleTotalOf, trackState, type LiftState, type Progress } from './progress.ts';
+import { setReckoning } from './rows.ts';
+import { liftState, ruleTotalOf, trackState, type LiftState, type Progress, type TrackPlace } from './progress.ts';
 import { proposalId } from './proposal-id.ts';
 
 export interface ItemAt {
@@ -34,6 +34,12 @@ export interface ItemAt {
   readonly adjustments: readonly StandingAdjustment[];
 }
 
+export const trackOf = ({ item, exercise, machine }: ItemAt): TrackPlace => ({
+  track: item.track,
+  exercise: exercise.id,
+  machine: machine.id,
+});
+
 /** The load that an item asks for, before limits. */
 export type Target = {
   readonly steps: MachineSteps;
@@ -44,7 +50,8 @@ export type Target = {
   | {
       readonly basis: 'fraction';
       readonly kilograms: number;
-      readonly ramp: Ramp;
+      /** Null in 1 g: nothing is added back there, and effort has no ramp. */
+      readonly ramp: Ramp | null;
       readonly cause: Raise['cause'];
       readonly because: readonly FactId[];
       readonly proposal: ProposalId | null;
@@ -87,8 +94,8 @@ export const targetOf = (context: PlanContext, progress: Progress, at: ItemAt): 
 export const sidesOf = (exercise: Exercise): readonly (Side | null)[] =>
   exercise.perSide ? ['left', 'right'] : [null];
 
-const isReadyForLast = (progress: Progress, { item, exercise }: ItemAt, side: Side | null): boolean => {
-  const track = trackState(progress, item.track, exercise.id, side);
+const isReadyForLast = (progress: Progress, at: ItemAt, side: Side | null): boolean => {
+  const track = trackState(progress, trackOf(at), side);
   return track.next !== null && track.atTop;
 };
 
@@ -108,9 +115,7 @@ const effortTarget = (
   rpe: readonly [number, number],
 ): Reached => {
   const steps = machineSteps(context.known, at.machine, at.exercise, at.day);
-  const starts = sidesOf(at.exercise).flatMap(
-    (side) => trackState(progress, at.item.track, at.exercise.id, side).next ?? [],
-  );
+  const starts = sidesOf(at.exercise).flatMap((side) => trackState(progress, trackOf(at), side).next ?? []);
   const startAt = starts.length > 0 ? Math.min(...starts) : null;
   return {
     kind: 'target',
@@ -121,18 +126,20 @@ const effortTarget = (
 const fractionTarget = (context: PlanContext, progress: Progress, at: ItemAt, fraction: number): Reached => {
   const frozen = frozenCapacity(context, at.exercise, at.machine, at.day);
   if (!frozen || frozen.reading.kind === 'none') return effortTarget(context, progress, at, at.item.shouldFeel);
+  const { estimate } = frozen.reading;
+  if (at.machine.gravity === '1 g')
+    return groundTarget(context, at, fractionAsked(at, fraction), estimate, frozen.cause);
   const mass = massInFlight(context, at.day);
   if (!mass) return { kind: 'gap', says: 'No body mass before launch is known: weigh, or fix one by signature.' };
-  const by = at.adjustments.find((each) => each.change.kind === 'fraction by');
-  const asked = by?.change.kind === 'fraction by' ? fraction * by.change.by : fraction;
+  const asked = fractionAsked(at, fraction);
   const step = stepOn(context, liftState(progress, at.exercise.id), at);
   const steps = machineSteps(context.known, at.machine, at.exercise, frozen.cause.day);
-  const row = context.rows.add(givensOf(context, at, asked, step.ramp, frozen.reading.estimate, mass.kilograms));
+  const row = context.rows.add(at.machine, givensOf(context, at, asked, step.ramp, estimate, mass.kilograms));
   return {
     kind: 'target',
     target: {
       basis: 'fraction',
-      kilograms: context.rows.at(row, FLIGHT_SET_PLACES.target),
+      kilograms: context.rows.at(row, setReckoning(at.machine).target),
       ramp: step.ramp,
       cause:
         step.raised || isFollowingRamp(progress, at, step.ramp)
@@ -144,8 +151,39 @@ const fractionTarget = (context: PlanContext, progress: Progress, at: ItemAt, fr
       proposal: step.proposal,
       steps,
       row,
-      estimate: frozen.reading.estimate,
+      estimate,
       bodyMassFact: mass.fact,
+    },
+  };
+};
+
+const fractionAsked = ({ adjustments }: ItemAt, fraction: number): number => {
+  const by = adjustments.find((each) => each.change.kind === 'fraction by');
+  return by?.change.kind === 'fraction by' ? fraction * by.change.by : fraction;
+};
+
+/** In 1 g a fraction of the maximum is what hangs on the bar. */
+const groundTarget = (
+  context: PlanContext,
+  at: ItemAt,
+  fraction: number,
+  estimate: Estimate,
+  cause: CapacityCause,
+): Reached => {
+  const row = context.rows.add(at.machine, [fraction, estimate.median, 0]);
+  return {
+    kind: 'target',
+    target: {
+      basis: 'fraction',
+      kilograms: context.rows.at(row, setReckoning(at.machine).target),
+      ramp: null,
+      cause: cause.kind === 'first load' ? 'back from less' : cause.kind,
+      because: [],
+      proposal: null,
+      steps: machineSteps(context.known, at.machine, at.exercise, cause.day),
+      row,
+      estimate,
+      bodyMassFact: null,
     },
   };
 };
@@ -191,7 +229,7 @@ const stepOn = (context: PlanContext, lift: LiftState, at: ItemAt) => {
 /** The lift's ramps were signed higher than the load in use of this track stands on. */
 const isFollowingRamp = (progress: Progress, at: ItemAt, ramp: Ramp): boolean =>
   sidesOf(at.exercise).some((side) => {
-    const { rampSteps } = trackState(progress, at.item.track, at.exercise.id, side);
+    const { rampSteps } = trackState(progress, trackOf(at), side);
     return rampSteps !== null && ramp.effortStep + ramp.shareStep > rampSteps;
   });
 
@@ -213,13 +251,9 @@ const lastTarget = (context: PlanContext, progress: Progress, at: ItemAt): Reach
   );
   const frozen = frozenCapacity(context, at.exercise, at.machine, at.day);
   const estimate = frozen?.reading.kind === 'estimate' ? frozen.reading.estimate : null;
-  const mass = massInFlight(context, at.day);
+  const mass = at.machine.gravity === '0 g' ? massInFlight(context, at.day) : null;
   const asked = at.item.basis.kind === 'from last' && at.item.basis.start !== 'effort' ? at.item.basis.start : null;
-  const top: Ramp = { effort: 1, share: 1, effortStep: 0, shareStep: 0, steps: 1 };
-  const row =
-    estimate && mass && asked !== null
-      ? context.rows.add(givensOf(context, at, asked, top, estimate, mass.kilograms))
-      : null;
+  const row = estimate && asked !== null ? lastRow(context, at, asked, estimate, mass?.kilograms ?? null) : null;
   return {
     kind: 'target',
     target: {
@@ -236,17 +270,30 @@ const lastTarget = (context: PlanContext, progress: Progress, at: ItemAt): Reach
   };
 };
 
+/** The working behind a load that comes from the last one: what the start fraction would give today. */
+const lastRow = (
+  context: PlanContext,
+  at: ItemAt,
+  asked: number,
+  estimate: Estimate,
+  mass: number | null,
+): number | null => {
+  if (at.machine.gravity === '1 g') return context.rows.add(at.machine, [asked, estimate.median, 0]);
+  const top: Ramp = { effort: 1, share: 1, effortStep: 0, shareStep: 0, steps: 1 };
+  return mass === null ? null : context.rows.add(at.machine, givensOf(context, at, asked, top, estimate, mass));
+};
+
 /** Does this track still have to take what the leading one took? */
 const isFollowing = (progress: Progress, lift: LiftState, at: ItemAt): boolean =>
   sidesOf(at.exercise).some(
-    (side) => trackState(progress, at.item.track, at.exercise.id, side).ruleTotal < ruleTotalOf(lift, side),
+    (side) => trackState(progress, trackOf(at), side).ruleTotal < ruleTotalOf(lift, at.machine.id, side),
   );
 
 /** The load that counts, what the rule adds today, and what the leading track has taken before this one. */
 const nextIncrements = (progress: Progress, lift: LiftState, at: ItemAt, side: Side | null, add: number): number => {
-  const track = trackState(progress, at.item.track, at.exercise.id, side);
+  const track = trackState(progress, trackOf(at), side);
   if (at.deload) return track.next ?? 0;
-  const behind = ruleTotalOf(lift, side) - track.ruleTotal;
+  const behind = ruleTotalOf(lift, at.machine.id, side) - track.ruleTotal;
   // A track that took this raise before the leading one waits for it.
   return (track.next ?? 0) + Math.max(0, behind) + (behind >= 0 ? add : 0);
 };

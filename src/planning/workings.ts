@@ -4,8 +4,8 @@ import type { ItemId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import type { Road } from '#domain/road.ts';
 import type { FormulaText, Origin, Working } from '#domain/working.ts';
-import { FLIGHT_SET } from './flight-set.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
+import { ROW_WIDTH, setReckoning } from './rows.ts';
 import { massInFlight, planContext, replacementPolicy, type PlanContext } from './plan-context.ts';
 
 /** The working behind an item of a day: of an issued card as it was issued, else as it stands now. */
@@ -18,19 +18,21 @@ export const workingsOf = (known: Known, road: Road, day: Day, item: ItemId): re
 };
 
 export const workingsOfItem = (known: Known, rows: Float64Array, card: Card, item: CardItem): readonly Working[] => {
-  if (item.row === null) return [];
-  const offset = item.row * FLIGHT_SET.width;
+  const machine = known.house.machines.get(item.machine);
+  if (item.row === null || !machine) return [];
+  const offset = item.row * ROW_WIDTH;
+  const { reckoning } = setReckoning(machine);
   const context = planContext(known);
   return [
     {
-      reckoning: FLIGHT_SET.name,
+      reckoning: reckoning.name,
       item: item.item,
-      given: FLIGHT_SET.givens.map((name, place) => ({
+      given: reckoning.givens.map((name, place) => ({
         name,
         value: rows[offset + place] as number,
         from: originOf(context, card, item, name),
       })),
-      cells: FLIGHT_SET.spell(rows, offset),
+      cells: reckoning.spell(rows, offset),
     },
   ];
 };
@@ -99,10 +101,13 @@ const massOrigin = (context: PlanContext, card: Card): Origin => {
   return mass ? { kind: 'fact', fact: mass.fact, says: mass.says } : { kind: 'policy', says: 'no body mass' };
 };
 
+const SET_RECKONINGS = [setReckoning({ gravity: '0 g' }).reckoning, setReckoning({ gravity: '1 g' }).reckoning];
+
 /** Texts of the formulas that a set of workings uses, as they stand today. */
 export const formulasOf = (workings: readonly Working[]): readonly FormulaText[] => {
   const used = new Set(workings.flatMap((working) => working.cells.map((cell) => cell.formula)));
-  return FLIGHT_SET.formulas
+  const formulas = SET_RECKONINGS.flatMap((reckoning) => reckoning.formulas);
+  return [...new Map(formulas.map((formula) => [formula.record.id, formula] as const)).values()]
     .filter(({ record }) => used.has(record.id))
     .map(({ record }) => ({
       id: record.id,

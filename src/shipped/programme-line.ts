@@ -28,7 +28,9 @@ export type LineLoad =
   | { readonly kind: 'fraction, then last'; readonly of: number }
   /** No capacity: found by effort, then the last load and the step rule. */
   | { readonly kind: 'effort, then last' }
-  | { readonly kind: 'effort'; readonly rpe: readonly [number, number] };
+  | { readonly kind: 'effort'; readonly rpe: readonly [number, number] }
+  /** A fraction of capacity that stays one, whatever was done last. */
+  | { readonly kind: 'fraction'; readonly of: number };
 
 /** Effort of the first flight weeks: technique by feel (common practice). */
 const BY_FEEL = [5, 6] as const;
@@ -45,7 +47,7 @@ const FIRST_WEEKS_SOURCE =
 export const itemForMainFlight = (line: ProgrammeLine): ProgrammeItem => ({
   ...shared(line),
   id: idOf(`${line.name}-main`),
-  basis: mainFlightBasis(line),
+  basis: basisOf(line),
   sets: workSets(line.work, line.work.sets),
   reserve: line.reserve,
   shouldFeel: line.shouldFeel,
@@ -72,7 +74,14 @@ const shared = ({ track, leading, exercise, priority, warmUps }: ProgrammeLine) 
   warmUps,
 });
 
-const mainFlightBasis = ({ load, exercise }: ProgrammeLine): LoadBasis => {
+/** The same line under a free bar in 1 g. */
+export const itemOnGround = (line: ProgrammeLine, phase: string): ProgrammeItem => ({
+  ...itemForMainFlight(line),
+  id: idOf(`${line.name}-${phase}`),
+  machineKind: 'free bar',
+});
+
+const basisOf = ({ load, exercise }: ProgrammeLine): LoadBasis => {
   const rule = STEP_RULES[exercise.bodyPart];
   switch (load.kind) {
     case 'fraction, then last':
@@ -80,12 +89,15 @@ const mainFlightBasis = ({ load, exercise }: ProgrammeLine): LoadBasis => {
     case 'effort, then last':
       return { kind: 'from last', start: 'effort', rule };
     case 'effort':
-      return { kind: 'effort', rpe: load.rpe };
+    case 'fraction':
+      return load;
   }
 };
 
 const firstWeeksBasis = ({ load }: ProgrammeLine): LoadBasis =>
-  load.kind === 'fraction, then last' ? { kind: 'fraction', of: load.of } : { kind: 'effort', rpe: BY_FEEL };
+  load.kind === 'fraction, then last' || load.kind === 'fraction'
+    ? { kind: 'fraction', of: load.of }
+    : { kind: 'effort', rpe: BY_FEEL };
 
 const workSets = ({ repetitions, rest }: ProgrammeLine['work'], sets: number): readonly ProgrammeSet[] =>
   Array.from({ length: sets }, () => ({ repetitions, rest }));

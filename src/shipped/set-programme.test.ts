@@ -1,6 +1,7 @@
+import { addDays, isoDay } from '#units/day.ts';
 import type { Exercise } from '#domain/catalogue.ts';
 import type { ProgrammeItem, ProgrammePhase, ProgrammeSession } from '#domain/programme.ts';
-import { isDeloadWeek, phaseAt, programmeWeekday, takeUp } from '#domain/programme.ts';
+import { isDeloadWeek, placeInProgramme, takeUp } from '#domain/programme.ts';
 import { expect, test } from 'vitest';
 import { SHIPPED_EXERCISES } from './exercises/shipped-exercises.ts';
 import { SET_PROGRAMME } from './set-programme.ts';
@@ -124,9 +125,10 @@ test('first flight weeks: one set fewer, RPE 5 to 6, nothing from last', () => {
 });
 
 test('heavy days are flight days 4, 11, 18; medium 8, 15, 22; light 6, 13, 20', () => {
-  const titleOn = (flightDay: number): string | undefined =>
-    phaseAt(SET_PROGRAMME, flightDay)?.phase.sessions.find((session) => session.weekday === programmeWeekday(flightDay))
-      ?.title;
+  const titleOn = (flightDay: number): string | undefined => {
+    const at = onFlightDay(flightDay);
+    return at?.phase.sessions.find((session) => session.weekday === at.weekday)?.title;
+  };
   expect([4, 11, 18].map(titleOn)).toEqual(['Heavy day', 'Heavy day', 'Heavy day']);
   expect([8, 15, 22].map(titleOn)).toEqual(['Medium day', 'Medium day', 'Medium day']);
   expect([6, 13, 20].map(titleOn)).toEqual(['Light day', 'Light day', 'Light day']);
@@ -134,8 +136,8 @@ test('heavy days are flight days 4, 11, 18; medium 8, 15, 22; light 6, 13, 20', 
 });
 
 test('main flight begins on flight day 15 and every fifth week of it is easier', () => {
-  expect(phaseAt(SET_PROGRAMME, 14)?.phase.name).toBe('first flight weeks');
-  expect(phaseAt(SET_PROGRAMME, 15)).toMatchObject({ phase: { name: 'main flight' }, week: 1 });
+  expect(onFlightDay(14)?.phase.name).toBe('first flight weeks');
+  expect(onFlightDay(15)).toMatchObject({ phase: { name: 'main flight' }, week: 1 });
   const main = phaseNamed('main flight');
   expect([1, 2, 3, 4, 5, 6, 10].map((week) => isDeloadWeek(main, week))).toEqual([
     false,
@@ -166,6 +168,11 @@ test.each(sessions.map((session) => [session.id, session] as const))(
     expect(minutes).toBeGreaterThan(atLeast);
   },
 );
+
+/** The same holds for any day of launch: flight days are counted from it. */
+const LAUNCH = isoDay('2027-03-03');
+const onFlightDay = (flightDay: number) =>
+  placeInProgramme(SET_PROGRAMME, { launch: LAUNCH, landing: null }, addDays(LAUNCH, flightDay - 1));
 
 const startOf = (item: ProgrammeItem): number | null => {
   const { basis } = item;

@@ -37,7 +37,7 @@ const sessionsOf = (phase: string, itemOf: (line: ProgrammeLine) => ProgrammeIte
 
 const FIRST_FLIGHT_WEEKS: ProgrammePhase = {
   name: 'first flight weeks',
-  flightDays: [1, 14],
+  span: { first: { from: 'launch', days: 0 }, last: { from: 'launch', days: 13 } },
   deload: null,
   sessions: sessionsOf('first', itemForFirstWeeks),
   source:
@@ -46,7 +46,7 @@ const FIRST_FLIGHT_WEEKS: ProgrammePhase = {
 
 const MAIN_FLIGHT: ProgrammePhase = {
   name: 'main flight',
-  flightDays: [15, null],
+  span: { first: { from: 'launch', days: 14 }, last: null },
   deload: { everyWeeks: 5, fewerSets: 1, loadBy: 0.9 },
   sessions: sessionsOf('main', itemForMainFlight),
   source:

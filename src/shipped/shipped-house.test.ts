@@ -16,7 +16,7 @@ const HOUSES = [
   ['scenario', scenarioHouse()],
 ] as const;
 
-test('an empty start holds one machine aboard, one free bar on the ground, one programme and no people', () => {
+test('an empty start holds one machine aboard, one free bar on the ground, two programmes and no people', () => {
   const facts = shippedFacts();
   expect(new Set(facts.map((fact) => fact.kind))).toEqual(new Set(['catalogued']));
   expect(machinesOf(facts).map(({ kind, gravity }) => [kind, gravity])).toEqual([
@@ -24,7 +24,7 @@ test('an empty start holds one machine aboard, one free bar on the ground, one p
     ['free bar', '1 g'],
   ]);
   expect(sitesOf(facts).map(({ place }) => place)).toEqual(['aboard', 'ground']);
-  expect(entriesOf(facts).filter((entry) => entry.kind === 'programme').length).toBe(1);
+  expect(entriesOf(facts).filter((entry) => entry.kind === 'programme').length).toBe(2);
 });
 
 test.each(HOUSES)('%s: machines stand at known sites, weightless exactly aboard', (_, facts) => {

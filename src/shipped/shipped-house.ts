@@ -2,6 +2,7 @@ import type { Machine, Site } from '#domain/catalogue.ts';
 import type { FactBody } from '#domain/fact.ts';
 import { idOf } from '#domain/identity.ts';
 import { SHIPPED_EXERCISES } from './exercises/shipped-exercises.ts';
+import { PREPARATION_PROGRAMME } from './preparation-programme.ts';
 import { SET_PROGRAMME } from './set-programme.ts';
 
 const ABOARD: Site = { id: idOf('aboard'), name: 'Aboard', place: 'aboard' };
@@ -44,10 +45,10 @@ export const FREE_BAR: Machine = {
   outOfService: null,
 };
 
-/** Exercises and the set programme, for every kind of start. */
+/** Exercises and the set programmes, for every kind of start. */
 export const catalogueFacts = (): readonly FactBody[] => [
   ...SHIPPED_EXERCISES.map((exercise) => catalogued({ kind: 'exercise', exercise })),
-  catalogued({ kind: 'programme', version: SET_PROGRAMME }),
+  ...[SET_PROGRAMME, PREPARATION_PROGRAMME].map((version) => catalogued({ kind: 'programme', version })),
 ];
 
 /** All that an empty start holds: exercises, programme, one machine aboard, one free bar on the ground; no people. */

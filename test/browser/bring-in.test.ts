@@ -116,9 +116,10 @@ test('somebody brought in is put on a mission and on the programme, by hand', as
   await expect.poll(() => dialog.count()).toBe(0);
   await expect.poll(() => page.getByText(/^Skerry 30 · L−/).count()).toBe(1);
   await page.getByRole('link', { name: 'Programmes' }).click();
-  const falk = await page.getByRole('option', { name: /^Iwo Falk/ }).getAttribute('value');
-  await page.getByLabel('Follow it').selectOption(falk);
-  await page.getByRole('button', { name: 'Follow', exact: true }).click();
+  const programme = page.getByRole('article', { name: /^Flight, resistive part/ });
+  const falk = await programme.getByRole('option', { name: /^Iwo Falk/ }).getAttribute('value');
+  await programme.getByLabel('Follow it').selectOption(falk);
+  await programme.getByRole('button', { name: 'Follow', exact: true }).click();
   await expect.poll(() => page.getByText('Iwo Falk follows it from 2030-05-01').count()).toBe(1);
 });
 

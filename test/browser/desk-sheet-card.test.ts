@@ -71,7 +71,7 @@ test('with the keyboard alone: open the scenario, go to a sheet, issue its cards
   await page.getByRole('heading', { level: 1, name: /^Cards of Ines Okafor-Lund/ }).waitFor();
   const cards = page.getByRole('article');
   await cards.first().waitFor();
-  expect(await cards.count()).toBe(chosen);
+  await expect.poll(() => cards.count()).toBe(chosen);
   await expect.poll(() => cards.first().innerText()).toContain('Issued 1 March 2027 by Maud Arkwright');
   expect(await cards.first().innerText()).not.toContain('Not signed');
   expect(await barriers(page)).toEqual([]);

@@ -3,7 +3,7 @@ import { entered } from '#units/entered.ts';
 import type { CardItem } from '#domain/card.ts';
 import type { Effort } from '#domain/effort.ts';
 import type { Draft, Fact, FactBody, Sequence, SetResult, Signer } from '#domain/fact.ts';
-import { idOf, instant, type FactId, type PersonId } from '#domain/identity.ts';
+import { idOf, instant, type FactId, type PersonId, type ProgrammeVersionId } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { knownAt, type Known } from '#domain/known.ts';
 import { endOfLog, enterInLog } from '#domain/log.ts';
@@ -89,6 +89,16 @@ export class Rehearsal {
       answers: null,
       basis: this.end,
       decision: { kind: 'follow', person: PERSON, programme: SET_PROGRAMME.id, from: { from: 'launch', days: 0 } },
+    });
+  }
+
+  /** From a day counted from launch, another programme. */
+  follow(programme: ProgrammeVersionId, days: number): void {
+    this.add({
+      kind: 'decided',
+      answers: null,
+      basis: this.end,
+      decision: { kind: 'follow', person: PERSON, programme, from: { from: 'launch', days } },
     });
   }
 

@@ -79,6 +79,9 @@ export const ANY_BODY: AnyBody = {
     effort: anyEffort,
     side: anySide,
   }),
+  stays: fc
+    .record({ kind: kind('stays'), person, site: anyId<'site'>(), from: anyDay, until: fc.option(anyDay) })
+    .map((stay) => ({ ...stay, until: stay.until === null || stay.until < stay.from ? null : stay.until })),
   carried: fc.record({ kind: kind('carried'), person, day: anyDay, load: anyLoad }),
   trained: fc.record({
     kind: kind('trained'),

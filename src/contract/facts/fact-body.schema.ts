@@ -13,7 +13,7 @@ import {
   signs,
 } from './house.schema.ts';
 import { variantOf } from './lists.schema.ts';
-import { assigned, dated, introduced, measured } from './people.schema.ts';
+import { assigned, dated, introduced, measured, stays } from './people.schema.ts';
 import { calledOff, carried, hurt, lifted, missed, noted, read, received, trained } from './training.schema.ts';
 
 const BODIES = [
@@ -21,6 +21,7 @@ const BODIES = [
   measured,
   dated,
   assigned,
+  stays,
   lifted,
   carried,
   trained,
@@ -48,6 +49,7 @@ const KINDS: Readonly<Record<FactKind, true>> = {
   measured: true,
   dated: true,
   assigned: true,
+  stays: true,
   lifted: true,
   carried: true,
   trained: true,

@@ -65,3 +65,14 @@ export const assigned = record({
   role: choice(['prime', 'backup']),
   team: choice(['ours', 'another team']),
 }) satisfies z.ZodType<BodyOf<'assigned'>>;
+
+export const stays = record({
+  kind: z.literal('stays'),
+  person,
+  site: identity<SiteId>(),
+  from: calendarDay,
+  until: calendarDay.nullable(),
+}).refine(({ from, until }) => until === null || from <= until, {
+  error: 'two days, the earlier one first',
+  path: ['until'],
+}) satisfies z.ZodType<BodyOf<'stays'>>;

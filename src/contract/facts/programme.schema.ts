@@ -1,10 +1,11 @@
 import type { ExerciseId, ItemId, ProgrammeId, ProgrammeVersionId, SessionId, TrackId } from '#domain/identity.ts';
-import type {
-  LoadBasis,
-  ProgrammeItem,
-  ProgrammePhase,
-  ProgrammeSession,
-  ProgrammeVersion,
+import {
+  PHASE_NAMES,
+  type LoadBasis,
+  type ProgrammeItem,
+  type ProgrammePhase,
+  type ProgrammeSession,
+  type ProgrammeVersion,
 } from '#domain/programme.ts';
 import { z } from 'zod';
 import { record } from './record.schema.ts';
@@ -59,13 +60,31 @@ const flightDays = z
   .tuple([flightDay, flightDay.nullable()], { error: 'the first and the last flight day' })
   .refine(([first, last]) => last === null || first <= last, { error: 'two flight days, the earlier one first' });
 
-const phase = record({
-  name: choice(['first flight weeks', 'main flight']),
-  flightDays,
+const edge = record({ from: choice(['launch', 'landing']), days: wholeFrom(-2000, 2000) });
+const span = record({ first: edge, last: edge.nullable() }).refine(
+  ({ first, last }) => last === null || first.from !== last.from || first.days <= last.days,
+  { error: 'two days, the earlier one first' },
+);
+
+const phaseContent = {
+  name: choice(PHASE_NAMES),
   deload: record({ everyWeeks: wholeFrom(1, 100), fewerSets: wholeFrom(0, 100), loadBy: fraction }).nullable(),
   sessions: listUpTo(50, session),
   source: sentenceOrNone,
-}) satisfies z.ZodType<ProgrammePhase>;
+};
+
+/** The first programmes knew days of the flight only: flight day 1 is launch day. */
+const phaseInFlightDays = record({ ...phaseContent, flightDays }).transform(
+  ({ flightDays: [first, last], ...content }): ProgrammePhase => ({
+    ...content,
+    span: {
+      first: { from: 'launch', days: first - 1 },
+      last: last === null ? null : { from: 'launch', days: last - 1 },
+    },
+  }),
+);
+
+const phase = z.union([record({ ...phaseContent, span }), phaseInFlightDays]) satisfies z.ZodType<ProgrammePhase>;
 
 export const programmeVersion = record({
   programme: identity<ProgrammeId>(),

@@ -6,7 +6,8 @@ export interface ProgrammesWindow {
   readonly versions: readonly {
     readonly version: ProgrammeVersion;
     readonly followers: readonly { readonly id: PersonId; readonly name: string; readonly from: string }[];
+    /** Ours, with a mission, who do not follow this version yet. */
+    readonly canFollow: readonly { readonly id: PersonId; readonly name: string; readonly dayLabel: string }[];
   }[];
   readonly exercises: readonly Exercise[];
-  readonly canFollow: readonly { readonly id: PersonId; readonly name: string; readonly dayLabel: string }[];
 }

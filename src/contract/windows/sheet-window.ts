@@ -81,7 +81,12 @@ export interface SheetWindow {
   readonly upTo: number;
   readonly columns: readonly SheetColumn[];
   readonly strips: readonly SheetStrip[];
-  readonly groups: readonly { readonly label: string; readonly rows: readonly SheetRow[] }[];
+  readonly groups: readonly {
+    readonly label: string;
+    readonly rows: readonly SheetRow[];
+    /** What has no row because every session leaves it out, with why. */
+    readonly leftOut: readonly string[];
+  }[];
   /** Days that issuing would take now. */
   readonly canIssue: readonly Day[];
   readonly unit: string;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { BoutIntensity, Prescription, SetGroup, SetIntensity, Span } from '../prescription.ts';
+import type { BoutIntensity, Prescription, SetGroup, SetIntensity, Span, Tempo } from '../prescription.ts';
 import { readShorthand } from './read-shorthand.ts';
 import { writeShorthand } from './write-shorthand.ts';
 
@@ -168,8 +168,8 @@ const sets: fc.Arbitrary<Prescription> = fc.record({
   kind: fc.constant('sets' as const),
   superset: fc.constantFrom(null, 'A', 'B2'),
   groups: fc.array(group, { minLength: 1, maxLength: 4 }),
-  tempo: fc.option(fc.tuple(fc.nat(20), fc.nat(20), fc.nat(20))),
-  rest: fc.option(fc.integer({ min: 5, max: 1800 })),
+  tempo: fc.option<Tempo>(fc.tuple(fc.nat(20), fc.nat(20), fc.nat(20))),
+  rest: fc.option<number>(fc.integer({ min: 5, max: 1800 })),
 });
 const boutIntensity: fc.Arbitrary<BoutIntensity | null> = fc.oneof(
   fc.constant(null),
@@ -186,7 +186,7 @@ const bouts: fc.Arbitrary<Prescription> = fc.record({
   // Up to a minute without a target of endurance is a hold.
   seconds: fc.integer({ min: 61, max: 4 * 3600 }),
   intensity: boutIntensity,
-  easy: fc.option(fc.integer({ min: 5, max: 3600 })),
+  easy: fc.option<number>(fc.integer({ min: 5, max: 3600 })),
 });
 
 test('what is written reads back to itself', () => {

@@ -1,13 +1,14 @@
 import type { Setting } from '#domain/catalogue.ts';
 import { idOf } from '#domain/identity.ts';
 import { backSquat, deadlift, heelRaise } from '#shipped/exercises/lower-body.ts';
+import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
 import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { type Day, addDays } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
 import type { InventedPerson } from '../invented-person.ts';
 import { launchDay } from '../missions.ts';
 import { momentOf } from '../moment.ts';
-import { INES, KERTTU, MIRELA, OONA, RAFAEL, TOMAS, YUSUF } from '../people.ts';
+import { ADAEZE, ANSELM, INES, KERTTU, MIRELA, OONA, RAFAEL, TOMAS, WEN_LI, YUSUF } from '../people.ts';
 import { SPECIALIST, signerOn } from '../signers.ts';
 import { STATION_MACHINE } from '../skerry-station.ts';
 import { type ScriptEntry, decision, entry } from './script-entry.ts';
@@ -15,9 +16,13 @@ import { type ScriptEntry, decision, entry } from './script-entry.ts';
 /** Who follows the set programme. */
 export const FOLLOWERS: readonly InventedPerson[] = [INES, TOMAS, OONA, KERTTU, RAFAEL, MIRELA, YUSUF];
 
+/** Who prepares on the ground by the programme, since yesterday's talk. */
+export const PREPARING: readonly InventedPerson[] = [WEN_LI, ADAEZE, ANSELM];
+
 /** What the specialist decided for one person: programme, settings, shares, adjustments. */
 export const careScript = (today: Day): readonly ScriptEntry[] => [
   ...FOLLOWERS.map((person) => follows(person, today)),
+  ...PREPARING.map((person) => prepares(person, today)),
   ...FOLLOWERS.flatMap((person, place) => settingsOf(person, place, today)),
   entry('carried mirela', momentOf(addDays(today, -4), '14:10'), SPECIALIST.id, {
     kind: 'carried',
@@ -61,6 +66,14 @@ const follows = (person: InventedPerson, today: Day): ScriptEntry =>
     person: person.id,
     programme: SET_PROGRAMME.id,
     from: { from: 'launch', days: 0 },
+  });
+
+const prepares = (person: InventedPerson, today: Day): ScriptEntry =>
+  decision(`prepare ${person.id}`, momentOf(addDays(today, -1), '16:30'), SPECIALIST.id, {
+    kind: 'follow',
+    person: person.id,
+    programme: PREPARATION_PROGRAMME.id,
+    from: { from: 'launch', days: today - launchDay(person.mission, today) },
   });
 
 /** Hole numbers differ from person to person; nothing hangs on them. */

@@ -146,7 +146,7 @@ const cardsToIssue = (known: Known, road: Road): readonly DeskLine[] => {
 };
 
 const cannotBeIssued = (known: Known, road: Road): readonly DeskLine[] => {
-  if (!known.mission || !followedBy(known)) return [];
+  if (!known.mission || followedBy(known).length === 0) return [];
   const planned = road.cards.flatMap((card) => (card.state === 'planned' ? card.gaps : []));
   const gaps = [...new Set([...planned, ...road.gaps.map(({ says }) => says)])];
   return gaps.map((says) => ({

@@ -24,7 +24,7 @@ export const houseWindow = (snapshot: Snapshot, about: HouseWindow['about']): Ho
       id,
       name,
       number,
-      followers: people.filter((known) => followedBy(known)?.programme === id).length,
+      followers: people.filter((known) => followedBy(known).some(({ version }) => version.id === id)).length,
     })),
     policies: house.policies,
   };

@@ -1,7 +1,8 @@
-import { ageInYears } from '#units/day.ts';
+import { ageInYears, type Day } from '#units/day.ts';
 import { showEntered } from '#units/entered.ts';
 import { bodyMassOn, ofKind, type Known } from '#domain/known.ts';
-import { missionDay, showMissionDay } from '#domain/mission-day.ts';
+import { dayOfAnchor, missionDay, showMissionDay, type Anchor } from '#domain/mission-day.ts';
+import type { ProgrammeVersion } from '#domain/programme.ts';
 import type { PersonId } from '#domain/identity.ts';
 import { reportedOf } from '#following/reported.ts';
 import type { Snapshot } from '#actions/snapshot.ts';
@@ -67,7 +68,7 @@ export const personHead = (snapshot: Snapshot, known: Known): PersonHead => {
     next: next && next.person !== known.person ? { id: next.person, name: next.name } : null,
     place: place + 1,
     ofPeople: order.length,
-    programme: programmeOf(known),
+    programme: programmeOf(known, today),
   };
 };
 
@@ -88,16 +89,29 @@ const newestStature = (known: Known): string | null => {
   return stature ? showEntered(stature.value) : null;
 };
 
-/** The version somebody follows: the last decision to follow one. */
-export const followedBy = (known: Known) =>
-  ofKind(known, 'decided')
-    .flatMap(({ decision }) => (decision.kind === 'follow' ? [decision] : []))
-    .at(-1) ?? null;
+/** The versions that somebody follows at some time: of each programme the one signed last, in order of their first day. */
+export const followedBy = (known: Known): readonly Followed[] => {
+  const signed = ofKind(known, 'decided').flatMap(({ decision }): readonly Followed[] => {
+    if (decision.kind !== 'follow') return [];
+    const version = known.house.programmes.get(decision.programme);
+    return version ? [{ version, anchor: decision.from, from: dayOfAnchor(decision.from, known.mission) }] : [];
+  });
+  const lastOfEach = new Map(signed.map((each) => [each.version.programme, each] as const));
+  return [...lastOfEach.values()].toSorted((a, b) => (a.from ?? Infinity) - (b.from ?? Infinity));
+};
 
-const programmeOf = (known: Known): string | null => {
+export interface Followed {
+  readonly version: ProgrammeVersion;
+  readonly anchor: Anchor;
+  /** Null where it counts from a landing that is not known. */
+  readonly from: Day | null;
+}
+
+/** What is followed today, else what comes first. */
+const programmeOf = (known: Known, today: Day): string | null => {
   const followed = followedBy(known);
-  const version = followed && known.house.programmes.get(followed.programme);
-  return version ? `${version.name}, version ${version.number}` : null;
+  const now = followed.findLast(({ from }) => from !== null && from <= today) ?? followed[0];
+  return now ? `${now.version.name}, version ${now.version.number}` : null;
 };
 
 export const knownPerson = (snapshot: Snapshot, person: string): Known | null => snapshot.known(person as PersonId);

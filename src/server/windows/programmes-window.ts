@@ -1,6 +1,7 @@
 import { isoOfDay } from '#units/day.ts';
 import { dayOfAnchor, showMissionDay, type Anchor } from '#domain/mission-day.ts';
 import type { Known } from '#domain/known.ts';
+import type { ProgrammeVersion } from '#domain/programme.ts';
 import type { ProgrammesWindow } from '#contract/windows/programmes-window.ts';
 import type { Snapshot } from '#actions/snapshot.ts';
 import { dayLabelOf, followedBy, isOurs, peopleInOrder } from './person-head.ts';
@@ -11,18 +12,19 @@ export const programmesWindow = (snapshot: Snapshot): ProgrammesWindow => {
     versions: [...snapshot.house.programmes.values()].map((version) => ({
       version,
       followers: people.flatMap((known) => {
-        const followed = followedBy(known);
-        return followed?.programme === version.id
-          ? [{ id: known.person, name: known.name, from: showAnchor(followed.from, known) }]
-          : [];
+        const followed = followedBy(known).find((each) => each.version.id === version.id);
+        return followed ? [{ id: known.person, name: known.name, from: showAnchor(followed.anchor, known) }] : [];
       }),
+      canFollow: people
+        .filter((known) => known.mission && isOurs(known) && !followsAlready(known, version))
+        .map((known) => ({ id: known.person, name: known.name, dayLabel: dayLabelOf(known, snapshot.today) })),
     })),
     exercises: [...snapshot.house.exercises.values()],
-    canFollow: people
-      .filter((known) => known.mission && isOurs(known) && !followedBy(known))
-      .map((known) => ({ id: known.person, name: known.name, dayLabel: dayLabelOf(known, snapshot.today) })),
   };
 };
+
+const followsAlready = (known: Known, { id }: ProgrammeVersion): boolean =>
+  followedBy(known).some(({ version }) => version.id === id);
 
 const showAnchor = (anchor: Anchor, { mission }: Known): string => {
   const day = dayOfAnchor(anchor, mission);

@@ -22,6 +22,8 @@ export const recordSays = (fact: Fact, house: House): string => {
       return `${fact.name}: launch ${isoOfDay(fact.launch)}${fact.landing ? `, landing ${isoOfDay(fact.landing.earliest)}${fact.landing.latest === fact.landing.earliest ? '' : ` to ${isoOfDay(fact.landing.latest)}`}` : ''}`;
     case 'assigned':
       return `${house.missions.get(fact.mission)?.name ?? 'a mission'}, ${fact.role}${fact.team === 'ours' ? '' : ', another team'}`;
+    case 'stays':
+      return `trains at ${house.sites.get(fact.site)?.name ?? fact.site} from ${isoOfDay(fact.from)}${fact.until === null ? ' on' : ` to ${isoOfDay(fact.until)}`}`;
     case 'lifted':
       return `${exercise(fact.exercise)} ${showEntered(fact.load)} × ${fact.repetitions}${fact.side ? ` ${fact.side}` : ''}${fact.effort ? `, ${showEffort(fact.effort)}` : ''}, ${machine(fact.machine)}`;
     case 'carried':

@@ -24,10 +24,21 @@ export const sheetGroups = (
   today: Day,
 ): SheetWindow['groups'] => {
   const reader = capacityReader(known);
-  return titlesInOrder(cards).map((label) => ({
-    label,
-    rows: rowsOf(placedUnder(cards, label)).map((placed) => row(known, road, reader, cards, placed, today)),
-  }));
+  return titlesInOrder(cards).map((label) => {
+    const rows = rowsOf(placedUnder(cards, label)).map((placed) => row(known, road, reader, cards, placed, today));
+    return { label, rows, leftOut: leftOutAltogether(cards, label, rows) };
+  });
+};
+
+/** What no session of this title holds, though its programme does: it has no row that could say so. */
+const leftOutAltogether = (cards: readonly RoadCard[], title: string, rows: readonly SheetRow[]): readonly string[] => {
+  const shown = new Set(rows.map(({ name }) => name));
+  const left = cards.map(cardOf).flatMap((card) => (card.title === title ? card.leftOut : []));
+  return [
+    ...new Set(
+      left.filter((each) => !shown.has(each.exerciseName)).map(({ exerciseName, says }) => `${exerciseName}: ${says}.`),
+    ),
+  ];
 };
 
 const titlesInOrder = (cards: readonly RoadCard[]): readonly string[] => [
@@ -105,7 +116,7 @@ const trackOf = ({ house }: Known, item: CardItem['item']): CardItem['track'] | 
 };
 
 const lastHere = ({ mission }: Known, { tracks }: Road, item: CardItem): string | null => {
-  const last = tracks.find(({ track }) => track === item.track)?.last;
+  const last = tracks.find(({ track, machine }) => track === item.track && machine === item.machine)?.last;
   if (!last) return null;
   const on = mission ? showMissionDay(mission, last.day) : isoOfDay(last.day);
   return `${shownLoad(last.increments, item.increment)} ${item.unit} on ${on}`;

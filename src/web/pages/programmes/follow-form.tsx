@@ -2,28 +2,28 @@ import { useState } from 'react';
 import { ROUTES } from '#contract/routes.ts';
 import type { FollowRequest } from '#contract/requests/requests.ts';
 import type { HouseWindow } from '#contract/windows/house-window.ts';
-import type { ProgrammesWindow } from '#contract/windows/programmes-window.ts';
 import type { ProgrammeVersion } from '#domain/programme.ts';
 import { dayFromIso, isoOfDay, type Day } from '#units/day.ts';
 import { Button, Choice, Field, Fields, Problems, SignAs, useSigner } from '../../parts/parts.ts';
 import { useHouse, useWrite } from '../../windows.ts';
+import type { VersionEntry } from './programme-section.tsx';
 
 interface FollowFormProps {
   readonly version: ProgrammeVersion;
-  readonly window: ProgrammesWindow;
+  readonly canFollow: VersionEntry['canFollow'];
 }
 
 /** Puts a person on a programme, from a day. */
-export function FollowForm({ version, window }: FollowFormProps) {
+export function FollowForm({ version, canFollow }: FollowFormProps) {
   const house = useHouse().data;
   const [person, setPerson] = useState('');
   const [typed, setTyped] = useState<string | null>(null);
   const [done, setDone] = useState<string | null>(null);
   const { signer } = useSigner();
   const write = useWrite();
-  const from = typed ?? (house ? isoOfDay(firstDayFor(person, house)) : '');
+  const from = typed ?? (house ? isoOfDay(firstDayFor(version, person, house)) : '');
   const day = dayFromIso(from);
-  const name = window.canFollow.find(({ id }) => id === person)?.name ?? '';
+  const name = canFollow.find(({ id }) => id === person)?.name ?? '';
   const follow = (): void => {
     if (signer === null || day === null || name === '') return;
     const request: FollowRequest = { signer: signer.id, programme: version.id, from: day };
@@ -32,10 +32,10 @@ export function FollowForm({ version, window }: FollowFormProps) {
       setPerson('');
     });
   };
-  if (window.canFollow.length === 0)
+  if (canFollow.length === 0)
     return (
       <p className="soft small on-screen">
-        <output>{done}</output> Everybody of ours with a mission follows a programme already.
+        <output>{done}</output> Everybody of ours with a mission follows it already.
       </p>
     );
   return (
@@ -51,7 +51,7 @@ export function FollowForm({ version, window }: FollowFormProps) {
           label="Follow it"
           value={person}
           onChange={setPerson}
-          options={window.canFollow.map(({ id, name: each, dayLabel }) => ({
+          options={canFollow.map(({ id, name: each, dayLabel }) => ({
             value: id,
             label: `${each}, ${dayLabel}`,
           }))}
@@ -69,8 +69,9 @@ export function FollowForm({ version, window }: FollowFormProps) {
   );
 }
 
-/** Launch day where it lies ahead, else today. */
-const firstDayFor = (person: string, { today, people, missions }: HouseWindow): Day => {
+/** Of a programme for the flight: launch day, where it lies ahead. Else today. */
+const firstDayFor = (version: ProgrammeVersion, person: string, { today, people, missions }: HouseWindow): Day => {
+  if (version.phases.some(({ span: { first } }) => first.from === 'launch' && first.days < 0)) return today;
   const mission = people.find(({ id }) => id === person)?.mission;
   const launch = missions.find(({ name }) => name === mission)?.launch ?? today;
   return launch > today ? launch : today;

@@ -1,6 +1,6 @@
 import { Link } from 'wouter';
 import type { ProgrammesWindow } from '#contract/windows/programmes-window.ts';
-import type { ProgrammePhase } from '#domain/programme.ts';
+import type { ProgrammePhase, RoadEdge } from '#domain/programme.ts';
 import { FollowForm } from './follow-form.tsx';
 import styles from './programmes-page.module.css';
 import { WeekGrid } from './week-grid.tsx';
@@ -13,7 +13,7 @@ interface ProgrammeSectionProps {
 }
 
 /** One immutable version: its phases as weeks, and its followers. */
-export function ProgrammeSection({ entry: { version, followers }, window }: ProgrammeSectionProps) {
+export function ProgrammeSection({ entry: { version, followers, canFollow }, window }: ProgrammeSectionProps) {
   return (
     <article className={styles['version']} id={version.id} aria-label={`${version.name}, version ${version.number}`}>
       <h2>
@@ -38,7 +38,7 @@ export function ProgrammeSection({ entry: { version, followers }, window }: Prog
           </>
         )}
       </p>
-      <FollowForm version={version} window={window} />
+      <FollowForm version={version} canFollow={canFollow} />
       {version.phases.map((phase) => (
         <section key={phase.name} className={styles['phase']} aria-label={phase.name}>
           <h3>
@@ -52,9 +52,16 @@ export function ProgrammeSection({ entry: { version, followers }, window }: Prog
   );
 }
 
-const daysOf = ({ flightDays: [first, last], deload }: ProgrammePhase): string => {
-  const days = last === null ? `from flight day ${first} to the end` : `flight days ${first} to ${last}`;
+const daysOf = ({ span: { first, last }, deload }: ProgrammePhase): string => {
+  const ends = last ? ` to ${showEdge(last)}` : first.from === 'landing' ? ' on' : ' to the day before landing';
+  const days = `${showEdge(first)}${ends}`;
   if (deload === null) return days;
   const less = Math.round((1 - deload.loadBy) * 100);
   return `${days}; every ${deload.everyWeeks} weeks lighter: ${deload.fewerSets} fewer ${deload.fewerSets === 1 ? 'set' : 'sets'}, ${less} % less load`;
+};
+
+/** "L−180", "flight day 15", "R+0". */
+const showEdge = ({ from, days }: RoadEdge): string => {
+  if (from === 'launch') return days < 0 ? `L−${-days}` : `flight day ${days + 1}`;
+  return days < 0 ? `${-days} days before landing` : `R+${days}`;
 };

@@ -19,7 +19,7 @@ export function WeekGrid({ phase, exercises }: WeekGridProps) {
         const sessions = phase.sessions.filter((session) => session.weekday === weekday);
         return (
           <li key={weekday} className={sessions.length === 0 ? styles['rest'] : styles['day']}>
-            <div className="soft small">day {weekday}</div>
+            <div className="soft small">{dayName(phase, weekday)}</div>
             {sessions.map((session) => (
               <Session key={session.id} session={session} exercises={exercises} />
             ))}
@@ -29,6 +29,12 @@ export function WeekGrid({ phase, exercises }: WeekGridProps) {
     </ol>
   );
 }
+
+const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
+
+/** Before launch a week is one of the calendar, later it counts from launch or landing. */
+const dayName = ({ span: { first } }: ProgrammePhase, weekday: number): string =>
+  first.from === 'launch' && first.days < 0 ? (WEEKDAYS[weekday - 1] ?? '') : `day ${weekday}`;
 
 interface SessionProps {
   readonly session: ProgrammeSession;

@@ -8,6 +8,7 @@ import { MissionForm } from './mission-form.tsx';
 import { PersonForm } from './person-form.tsx';
 import { ReceiptForm } from './receipt-form.tsx';
 import { RestrictionForm } from './restriction-form.tsx';
+import { StayForm } from './stay-form.tsx';
 import { TakeBackForm } from './take-back-form.tsx';
 import { TestForm } from './test-form.tsx';
 
@@ -19,6 +20,7 @@ export const RECORDABLE = [
   'restriction',
   'receipt',
   'mission dates',
+  'training site',
 ] as const;
 export type Recordable = (typeof RECORDABLE)[number];
 
@@ -82,6 +84,8 @@ function NewForm({ what, record, ...shared }: FormChoiceProps & { readonly what:
       return <RestrictionForm {...shared} correcting={null} />;
     case 'receipt':
       return <ReceiptForm {...shared} record={record} correcting={null} />;
+    case 'training site':
+      return <StayForm {...shared} correcting={null} />;
     case 'mission dates':
       return <MissionForm {...shared} record={record} correcting={null} />;
     case 'body mass':
@@ -91,7 +95,7 @@ function NewForm({ what, record, ...shared }: FormChoiceProps & { readonly what:
   }
 }
 
-const CORRECTABLE = ['lifted', 'restricted', 'received', 'measured', 'carried', 'introduced'] as const;
+const CORRECTABLE = ['lifted', 'restricted', 'received', 'measured', 'carried', 'introduced', 'stays'] as const;
 type CorrectableFact = Fact<(typeof CORRECTABLE)[number]>;
 
 const hasForm = (fact: Fact): fact is CorrectableFact => CORRECTABLE.some((kind) => kind === fact.kind);
@@ -112,6 +116,8 @@ function CorrectionForm({ line: { fact }, record, ...shared }: FormChoiceProps &
       return <MeasurementForm {...shared} what={fact.what} correcting={fact} />;
     case 'carried':
       return <MeasurementForm {...shared} what="heaviest bar" correcting={fact} />;
+    case 'stays':
+      return <StayForm {...shared} correcting={fact} />;
     case 'introduced':
       return <PersonForm {...shared} correcting={fact} />;
   }

@@ -55,7 +55,7 @@ const ExerciseRow = ({
 
 const Groups = ({ sheet, place }: Pick<SheetGridProps, 'sheet' | 'place'>) => {
   const rows = rowsOf(sheet);
-  return sheet.groups.map(({ label, rows: inGroup }) => (
+  return sheet.groups.map(({ label, rows: inGroup, leftOut }) => (
     <Fragment key={label}>
       <tr className={styles['group']}>
         <th scope="rowgroup" colSpan={sheet.columns.length + 2}>
@@ -70,6 +70,13 @@ const Groups = ({ sheet, place }: Pick<SheetGridProps, 'sheet' | 'place'>) => {
           at={rows.indexOf(row) + 1}
           place={place}
         />
+      ))}
+      {leftOut.map((says) => (
+        <tr key={says}>
+          <td className={styles['leftout']} colSpan={sheet.columns.length + 2}>
+            {says}
+          </td>
+        </tr>
       ))}
     </Fragment>
   ));
