@@ -71,6 +71,8 @@ export interface CardItem {
   readonly increment: string;
   readonly priority: number;
   readonly basis: 'fraction' | 'from last' | 'effort' | 'fixed';
+  /** The line by which somebody set this item for its day; null where it is the programme's. Such a day moves no load. */
+  readonly asWritten: string | null;
   readonly settings: readonly Setting[];
   /** What was done last time on this track: "day 20: 265 × 6 6 6 6, RPE 7". */
   readonly last: string | null;

@@ -16,7 +16,9 @@ export type Change =
   | { readonly kind: 'hold' }
   /** Take this fraction off the machine load, at once; coming back is a raise. */
   | { readonly kind: 'back off'; readonly by: number }
-  | { readonly kind: 'load'; readonly load: Entered };
+  | { readonly kind: 'load'; readonly load: Entered }
+  /** Sets, repetitions and target of these days, in the trade's shorthand. */
+  | { readonly kind: 'as written'; readonly line: string };
 
 export type Decision =
   | {

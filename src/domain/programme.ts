@@ -20,6 +20,8 @@ export interface ProgrammeSet {
   readonly repetitions: number;
   /** Seconds of rest after the set. */
   readonly rest: number;
+  /** Multiplies the load of the item, for sets after a heavier first one. */
+  readonly loadBy?: number;
 }
 
 /** A warm-up set is a fraction of the work load on the machine. */

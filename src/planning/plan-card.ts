@@ -4,6 +4,7 @@ import type { Exercise, Machine } from '#domain/catalogue.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { isDeloadWeek, placeInProgramme, type ProgrammeItem, type ProgrammeSession } from '#domain/programme.ts';
 import { adjustmentsOn } from './adjustments.ts';
+import { itemAsWritten } from './as-written.ts';
 import { fitToBlock, leaveOutOrder, sessionMinutes, totalOf } from './minutes.ts';
 import { isInFlight, machineOn } from './machine-on.ts';
 import { isMachineOut, programmeOn, type PlanContext } from './plan-context.ts';
@@ -57,7 +58,20 @@ const place = (context: PlanContext, progress: Progress, on: Day, found: Found, 
     return { item, exercise, machine, planned: { kind: 'left out', says, gap: false } };
   }
   const adjustments = adjustmentsOn(context, on).filter((each) => each.track === item.track);
-  const planned = planItem(context, progress, { day: on, item, exercise, machine, deload: found.deload, adjustments });
+  const line = adjustments.flatMap(({ change }) => (change.kind === 'as written' ? [change.line] : [])).at(-1) ?? null;
+  const asWritten = line === null ? null : itemAsWritten(item, { exercise, machine }, line);
+  if (asWritten?.kind === 'refused')
+    return { item, exercise, machine, planned: { kind: 'left out', says: asWritten.says.join(' '), gap: true } };
+  const planned = planItem(context, progress, {
+    day: on,
+    item: asWritten?.item ?? item,
+    exercise,
+    machine,
+    // What somebody wrote for a day is what they mean for it, in an easier week too.
+    deload: line === null ? found.deload : null,
+    adjustments,
+    asWritten: line,
+  });
   return { item, exercise, machine, planned };
 };
 

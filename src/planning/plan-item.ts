@@ -149,7 +149,7 @@ const heldBy = (
 };
 
 /** Why a load may not go up today, whatever earned it. */
-const whyHeld = (progress: Progress, at: ItemAt): string | null => {
+export const whyHeld = (progress: Progress, at: ItemAt): string | null => {
   const lift = progress.lifts.get(at.exercise.id);
   if (at.adjustments.some((each) => each.change.kind === 'hold')) return 'a signed hold: the load stays';
   if (lift?.painHolds) return 'discomfort last time: the load holds';
@@ -198,6 +198,7 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
     increment: at.machine.increment,
     priority: at.item.priority,
     basis: target.basis,
+    asWritten: at.asWritten,
     settings: settingsFor(known, at.machine.id, at.exercise.id),
     last: lastText(context, progress, at),
     cues: at.exercise.cues,
@@ -245,7 +246,7 @@ const setsOf = (context: PlanContext, at: ItemAt, target: Target, loads: Loads):
     ...work.flatMap((set) =>
       sides.map(([side, increments]) => ({
         kind: 'work' as const,
-        load: load(increments),
+        load: load(set.loadBy === undefined ? increments : warmUpIncrements(increments, set.loadBy, target.steps)),
         repetitions: set.repetitions,
         side,
         rest: set.rest,

@@ -1,7 +1,7 @@
 import type { Side } from '#domain/effort.ts';
 import type { Raise } from '#domain/raise.ts';
 import { massInFlight, sharesOf, type PlanContext } from './plan-context.ts';
-import { allowedFraction } from './plan-item.ts';
+import { allowedFraction, whyHeld } from './plan-item.ts';
 import { trackState, type Progress } from './progress.ts';
 import { trackOf, type ItemAt, type Target } from './target.ts';
 
@@ -25,8 +25,10 @@ export const raiseOf = (
   const worth = worthOf(context, at, target);
   const [was, is] = [most.from === null ? null : worth(most.from), worth(most.to)];
   const atTheBar = was && is && was.bar > 0 ? is.bar / was.bar - 1 : null;
-  const cause = most.from === null ? 'first load' : target.basis === 'fixed' ? 'by hand' : target.cause;
-  const reason = needsReason(context, target, most, atTheBar, cause);
+  const byHand = at.asWritten !== null || target.basis === 'fixed';
+  const cause = most.from === null ? 'first load' : byHand ? 'by hand' : target.cause;
+  const held = byHand && most.from !== null ? whyHeld(progress, at) : null;
+  const reason = held !== null || needsReason(context, target, most, atTheBar, cause);
   return {
     track: at.item.track,
     exercise: at.exercise.id,
@@ -41,7 +43,10 @@ export const raiseOf = (
     shareStep: target.basis === 'fraction' ? (target.ramp?.shareStep ?? null) : null,
     cause,
     because: target.basis === 'fixed' ? [] : target.because,
-    cautions: cautionsOf(context, at, target, is?.fraction ?? null, reason),
+    cautions: [
+      ...(held === null ? [] : [`Written over ${held}: type the reason.`]),
+      ...cautionsOf(context, at, target, is?.fraction ?? null, reason && held === null),
+    ],
     needsReason: reason,
     proposal: target.basis === 'fixed' ? null : target.proposal,
   };

@@ -58,6 +58,7 @@ export const takeResult = (known: Known, progress: Progress, record: CardRecord)
     takePain(progress, item.exercise, pain.band, trained.sequence, item);
     // What the rule allowed is what stood before this session was judged.
     const allowed = result.sides.map((side) => allowedIncrements(known, progress, result, side));
+    if (item.asWritten !== null) continue;
     takeEarned(known, progress, result);
     if (!document.card.deload)
       for (const [place, side] of result.sides.entries()) takeLoad(progress, result, side, allowed[place] as number);
@@ -215,7 +216,7 @@ export const takeIssue = (progress: Progress, document: IssuedCard, inUse: boole
       if (up) stepTo(lift, item.ramp.effortStep, item.ramp.shareStep, document.card.day);
       lift.lastStepOn ??= document.card.day;
     }
-    if (!document.card.deload && inUse) takeSignedLoads(progress, item, document);
+    if (!document.card.deload && item.asWritten === null && inUse) takeSignedLoads(progress, item, document);
   }
 };
 

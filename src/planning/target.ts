@@ -32,6 +32,8 @@ export interface ItemAt {
   /** What an easier week takes off, in an easier week. */
   readonly deload: Deload | null;
   readonly adjustments: readonly StandingAdjustment[];
+  /** The line by which somebody set the item for this day. */
+  readonly asWritten: string | null;
 }
 
 export const trackOf = ({ item, exercise, machine }: ItemAt): TrackPlace => ({

@@ -67,6 +67,7 @@ const ITEM: CardItem = {
   increment: '1',
   priority: 1,
   basis: 'fraction',
+  asWritten: null,
   settings: [{ field: 'shoulder pad', value: '4', side: null }],
   last: 'day 20: 265 x 6 6 6 6, RPE 7',
   cues: ['Whole foot.'],

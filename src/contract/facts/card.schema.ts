@@ -85,6 +85,8 @@ const item = record({
   increment: decimalPositive,
   priority: wholeFrom(1, 1000),
   basis: choice(['fraction', 'from last', 'effort', 'fixed']),
+  /** Cards of the first program do not know it. */
+  asWritten: sentence.nullable().default(null),
   settings: listUpTo(50, setting),
   last: sentenceOrNone.nullable(),
   cues: listUpTo(50, sentence),

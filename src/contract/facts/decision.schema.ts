@@ -9,6 +9,7 @@ import type {
   TrackId,
 } from '#domain/identity.ts';
 import type { Anchor } from '#domain/mission-day.ts';
+import { readShorthand } from '#domain/shorthand/read-shorthand.ts';
 import { z } from 'zod';
 import { record } from './record.schema.ts';
 import { issuedCard } from './issued-card.schema.ts';
@@ -27,6 +28,10 @@ const replacementPolicy = z.union(
   { error: '"work-matched", "joint-matched", "whole", or a share of body weight from 0 to 1.2' },
 ) satisfies z.ZodType<ReplacementPolicy>;
 
+const shorthand = sentence.refine((line) => readShorthand(line).kind === 'prescription', {
+  error: 'a line of shorthand such as 4 × 6 @ 80 %',
+});
+
 const change = z.discriminatedUnion(
   'kind',
   [
@@ -35,8 +40,9 @@ const change = z.discriminatedUnion(
     record({ kind: z.literal('hold') }),
     record({ kind: z.literal('back off'), by: numberFrom(0, 1) }),
     record({ kind: z.literal('load'), load: enteredLoad }),
+    record({ kind: z.literal('as written'), line: shorthand }),
   ],
-  { error: variantOf(['fraction by', 'leave out', 'hold', 'back off', 'load']) },
+  { error: variantOf(['fraction by', 'leave out', 'hold', 'back off', 'load', 'as written']) },
 ) satisfies z.ZodType<Change>;
 
 const person = identity<PersonId>();

@@ -33,6 +33,7 @@ const item = (more: Partial<CardItem> = {}): CardItem => ({
   increment: '1',
   priority: 1,
   basis: 'from last',
+  asWritten: null,
   settings: [{ field: 'shoulder pads', value: '4', side: 'left' }],
   last: 'flight day 20: 265 × 6 6 6 6, RPE 7',
   cues: ['Brace before you move', 'Knees over the feet'],

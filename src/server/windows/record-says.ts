@@ -102,6 +102,8 @@ const changeSays = (change: Extract<Decision, { readonly kind: 'adjust' }>['chan
       return 'held';
     case 'back off':
       return `backed off by ${Math.round(change.by * 100)} %`;
+    case 'as written':
+      return `written: ${change.line}`;
     case 'load':
       return `load set to ${showEntered(change.load)}`;
   }

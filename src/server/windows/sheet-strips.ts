@@ -71,7 +71,9 @@ const adjustmentSpan = (decision: Extract<Decision, { readonly kind: 'adjust' }>
   const { track, change, from, until, reason } = decision;
   if (change.kind === 'back off')
     return { ...bar(from, from, `${track} backed off: ${reason}`, 'caution'), shape: 'mark' };
-  return bar(from, until ?? to, `${track} ${change.kind === 'hold' ? 'held' : change.kind}: ${reason}`, 'caution');
+  const says =
+    change.kind === 'hold' ? 'held' : change.kind === 'as written' ? `as written, ${change.line}` : change.kind;
+  return bar(from, until ?? to, `${track} ${says}: ${reason}`, 'caution');
 };
 
 const machinesOut = ({ house, mission }: Known, to: Day): readonly Span[] =>

@@ -25,6 +25,7 @@ const item = (sets: readonly CardSet[], says: readonly string[] = []): CardItem 
   increment: '1',
   priority: 1,
   basis: 'from last',
+  asWritten: null,
   settings: [],
   last: null,
   cues: [],
