@@ -3,6 +3,7 @@ import type { Change } from '#domain/decision.ts';
 import type { FactId, PersonId, SignerId, TrackId } from '#domain/identity.ts';
 import type { Policies } from '#domain/policies.ts';
 import type { Road } from '#domain/road.ts';
+import { readShorthand } from '#domain/shorthand/read-shorthand.ts';
 import type { Problem } from '#contract/problem.ts';
 import { answerOf, notBuilt, type Answer } from './answer.ts';
 import { decided, draftOf } from './drafts.ts';
@@ -12,14 +13,20 @@ import type { Workplace } from './workplace.ts';
 export interface Adjustment {
   readonly person: PersonId;
   readonly signer: SignerId;
-  readonly change: 'hold' | 'back off';
+  readonly change:
+    | { readonly kind: 'hold' | 'back off' | 'leave out' }
+    /** Sets and target of these days, in shorthand. */
+    | { readonly kind: 'as written'; readonly line: string };
   readonly track: TrackId;
   readonly from: Day;
   readonly until: Day | null;
   readonly reason: string;
 }
 
-/** Holds a track where it is, or takes the policy's step off it, from a day on. Neither lets anything go up. */
+/**
+ * One person's departure from the programme on a track, from a day on. None lets anything go up: what a written line asks
+ * for above the load in use stands as a raise on the card, and is signed with it.
+ */
 export const adjustTrack = async (
   { store, today, newId }: Workplace,
   asked: Adjustment,
@@ -27,7 +34,11 @@ export const adjustTrack = async (
   answerOf(
     await store.transact((log) => {
       const at = personAtHand(log, today(), { ...asked, basis: null });
-      const problems = [...(at.kind === 'refused' ? at.problems : []), ...dayProblems(asked, today())];
+      const problems = [
+        ...(at.kind === 'refused' ? at.problems : []),
+        ...dayProblems(asked, today()),
+        ...lineProblems(asked.change),
+      ];
       if (at.kind === 'refused' || problems.length > 0) return notBuilt(...problems);
       if (!tracksOf(at.road).has(asked.track)) return notBuilt(noSuchTrack());
       const { person, track, from, until, reason } = asked;
@@ -48,8 +59,22 @@ const tracksOf = ({ tracks, cards }: Road): ReadonlySet<TrackId> =>
     ...cards.flatMap((card) => (card.state === 'issued' ? [] : card.card.items.map(({ track }) => track))),
   ]);
 
-const changeOf = (change: Adjustment['change'], { backOff }: Policies): Change =>
-  change === 'hold' ? { kind: 'hold' } : { kind: 'back off', by: backOff };
+const changeOf = (change: Adjustment['change'], { backOff }: Policies): Change => {
+  if (change.kind === 'as written') return change;
+  return change.kind === 'back off' ? { kind: 'back off', by: backOff } : { kind: change.kind };
+};
+
+const lineProblems = (change: Adjustment['change']): readonly Problem[] => {
+  const reading = change.kind === 'as written' ? readShorthand(change.line) : null;
+  return reading?.kind === 'problems' ? reading.problems.map(({ says }) => unreadable(says)) : [];
+};
+
+const unreadable = (why: string): Problem => ({
+  what: 'The line cannot be read.',
+  why,
+  whatToDo: 'Write it as in 4 × 6 @ 80 %, rest 2:30.',
+  field: 'line',
+});
 
 const YEAR = 366;
 

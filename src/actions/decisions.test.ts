@@ -74,7 +74,7 @@ test('a track is held from today on, not in the past, and only one that the pers
     adjustTrack(workplace, {
       person: PERSON,
       signer,
-      change: 'hold',
+      change: { kind: 'hold' },
       track: idOf(track),
       from,
       until,

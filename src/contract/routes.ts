@@ -18,6 +18,7 @@ export const ROUTES = {
   working: (person: string, day: DayInAddress, item: string) => `/api/people/${person}/workings/${day}/${item}`, // GET WorkingWindow
   issuePreview: (person: string) => `/api/people/${person}/issue-preview`, // POST IssuePreviewRequest → IssuePreviewWindow
   issue: (person: string) => `/api/people/${person}/issue`, // POST IssueRequest → { cards: CardId[] }
+  written: (person: string) => `/api/people/${person}/written`, // POST WrittenRequest → WrittenWindow
   adjust: (person: string) => `/api/people/${person}/adjust`, // POST AdjustRequest
   policy: (person: string) => `/api/people/${person}/policy`, // POST PolicyRequest
   follow: (person: string) => `/api/people/${person}/follow`, // POST FollowRequest

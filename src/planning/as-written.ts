@@ -76,16 +76,9 @@ const written = (item: ProgrammeItem, { machine }: Place, { groups, rest }: Sets
 
 const basisOf = ({ basis }: ProgrammeItem, { load, intensity }: SetGroup, { unit }: Machine): LoadBasis => {
   if (load) return { kind: 'fixed', load: { text: load.text, unit: load.unit ?? unit } };
-  switch (intensity?.kind) {
-    case 'of maximum':
-      return { kind: 'fraction', of: intensity.of.least };
-    case 'in reserve':
-      return { kind: 'effort', rpe: ratingsOf(intensity.repetitions) };
-    case 'RPE':
-      return { kind: 'effort', rpe: [intensity.rating.least, intensity.rating.most] };
-    default:
-      return basis;
-  }
+  if (intensity?.kind === 'of maximum') return { kind: 'fraction', of: intensity.of.least };
+  if (intensity?.kind === 'in reserve') return { kind: 'effort', rpe: ratingsOf(intensity.repetitions) };
+  return intensity?.kind === 'RPE' ? { kind: 'effort', rpe: [intensity.rating.least, intensity.rating.most] } : basis;
 };
 
 /** Two in reserve is RPE 8 (Zourdos 2016). */

@@ -3,6 +3,7 @@ import { z } from 'zod';
 const id = z.string().min(1).max(80);
 const day = z.number().int();
 const reason = z.string().trim().max(2000);
+const line = z.string().trim().max(200);
 
 /** Everything that is written names who writes it. */
 const signed = { signer: id };
@@ -41,9 +42,17 @@ export const answerProposalRequest = z.strictObject({
   basis: z.number().int(),
 });
 
+/** What a line would make of an item: looked at, not signed. */
+export const writtenRequest = z.strictObject({ track: id, day, line });
+
 export const adjustRequest = z.strictObject({
   ...signed,
-  change: z.enum(['hold', 'back off']),
+  change: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('hold') }),
+    z.strictObject({ kind: z.literal('back off') }),
+    z.strictObject({ kind: z.literal('leave out') }),
+    z.strictObject({ kind: z.literal('as written'), line }),
+  ]),
   track: id,
   from: day,
   until: day.nullable(),
@@ -69,5 +78,6 @@ export type IssuePreviewRequest = z.infer<typeof issuePreviewRequest>;
 export type IssueRequest = z.infer<typeof issueRequest>;
 export type AnswerProposalRequest = z.infer<typeof answerProposalRequest>;
 export type AdjustRequest = z.infer<typeof adjustRequest>;
+export type WrittenRequest = z.infer<typeof writtenRequest>;
 export type PolicyRequest = z.infer<typeof policyRequest>;
 export type FollowRequest = z.infer<typeof followRequest>;

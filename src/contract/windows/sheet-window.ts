@@ -29,6 +29,8 @@ export interface SheetCell {
   readonly track: TrackId;
   /** "4×6 270", "3×10 start at 85", "left out". */
   readonly planned: string;
+  /** The line of shorthand that somebody who edits it begins from; null where it is not to be edited. */
+  readonly line: string | null;
   /** "6 6 6 6 · 7"; null where nothing was recorded. */
   readonly done: string | null;
   readonly differs: boolean;

@@ -1,13 +1,16 @@
 import type { Context, Hono } from 'hono';
 import { ROUTES } from '#contract/routes.ts';
 import type { ReplacementPolicy } from '#domain/decision.ts';
-import { policyRequest } from '#contract/requests/requests.ts';
+import { policyRequest, writtenRequest } from '#contract/requests/requests.ts';
+import { day as dayOf } from '#units/day.ts';
+import { idOf } from '#domain/identity.ts';
 import type { Serving } from '../serving.ts';
 import { capacityWindow } from '../windows/capacity-window.ts';
 import { crossingWindow } from '../windows/crossing-window.ts';
 import { recordWindow } from '../windows/record-window.ts';
 import { sheetWindow } from '../windows/sheet-window.ts';
-import { withPerson } from '../with-house.ts';
+import { writtenWindow } from '../windows/written-window.ts';
+import { withBody, withPerson } from '../with-house.ts';
 
 const PERSON = ':person';
 
@@ -29,6 +32,14 @@ export const peopleRoutes = (app: Hono, serving: Serving): void => {
   app.get(
     ROUTES.record(PERSON),
     withPerson(serving, (context, { snapshot, known }) => context.json(recordWindow(snapshot, known))),
+  );
+  app.post(
+    ROUTES.written(PERSON),
+    withPerson(serving, (context, { known, road }) =>
+      withBody(context, writtenRequest, ({ track, day, line }) =>
+        context.json(writtenWindow(known, road, { track: idOf(track), day: dayOf(day), line })),
+      ),
+    ),
   );
 };
 

@@ -9,13 +9,14 @@ import { showWorkSets } from './set-runs.ts';
 export const cardOf = (road: RoadCard): Card => (road.state === 'issued' ? road.record.document.card : road.card);
 
 /** One exercise in one session: planned over done. */
-export const sheetCell = (item: CardItem, road: RoadCard): SheetCell => {
+export const sheetCell = (item: CardItem, road: RoadCard, line: string | null = null): SheetCell => {
   const record = road.state === 'issued' ? road.record : null;
   const sets = workSetsWithResults(item, record?.document ?? null, record?.results ?? []);
   return {
     item: item.item,
     track: item.track,
     planned: showWorkSets(item),
+    line,
     done: showDone(item, sets),
     differs: differsFromPlan(item, sets),
     hurt: record && worstPain(record, item),

@@ -8,6 +8,7 @@ import type { Road, RoadCard } from '#domain/road.ts';
 import { shownLoad } from '#interchange/plain-text/shown-load.ts';
 import type { SheetCell, SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
 import { showEstimate } from './capacity-window.ts';
+import { itemLine } from './item-line.ts';
 import { cardOf, sheetCell } from './sheet-cell.ts';
 
 interface Placed {
@@ -72,7 +73,12 @@ const row = (
   today: Day,
 ): SheetRow => {
   const newest = (placed[0] as Placed).item;
-  const cells = new Map(placed.map(({ column, item, card }) => [column, sheetCell(item, card)]));
+  const cells = new Map(
+    placed.map(({ column, item, card }) => [
+      column,
+      sheetCell(item, card, card.state === 'issued' ? null : itemLine(known, item)),
+    ]),
+  );
   return {
     exercise: newest.exercise,
     name: newest.exerciseName,
@@ -91,6 +97,7 @@ const leftOutCell = (known: Known, road: RoadCard, like: CardItem): SheetCell | 
     item: out.item,
     track: like.track,
     planned: 'left out',
+    line: null,
     done: null,
     differs: false,
     hurt: null,

@@ -15,14 +15,18 @@ export interface AdjustDialogProps {
   readonly column: SheetColumn;
   readonly exercise: SheetRow;
   readonly cell: SheetCell;
-  readonly change: 'hold' | 'back off';
+  readonly change: 'hold' | 'back off' | 'leave out';
   readonly onClose: () => void;
 }
 
 const SAYS = {
   hold: 'No raise while it stands. The load stays where it is; results are still taken.',
   'back off': 'Takes 10 % off the machine load, at once. Coming back is a raise and needs a signature.',
+  'leave out': 'Leaves it out of this session; the others stay as they are.',
 } as const;
+
+const TITLES = { hold: 'hold', 'back off': 'back off 10 %', 'leave out': 'leave out' } as const;
+const SIGNS = { hold: 'Sign the hold', 'back off': 'Sign 10 % less', 'leave out': 'Leave it out' } as const;
 
 /** One person's departure from the programme on one lift, with its reason. */
 export const AdjustDialog = ({ sheet, column, exercise, cell, change, onClose }: AdjustDialogProps) => {
@@ -30,21 +34,29 @@ export const AdjustDialog = ({ sheet, column, exercise, cell, change, onClose }:
   const { signer } = useSigner();
   const { send, isSending, problems } = useWrite();
   const from = column.past ? sheet.today : column.day;
+  const until = change === 'leave out' ? from : null;
   const confirm = (): void => {
     if (!signer) return;
-    const request = { signer: signer.id, change, track: cell.track, from, until: null, reason: reason.trim() };
+    const request = {
+      signer: signer.id,
+      change: { kind: change },
+      track: cell.track,
+      from,
+      until,
+      reason: reason.trim(),
+    };
     send(ROUTES.adjust(sheet.person.id), request, onClose);
   };
   return (
-    <Dialog title={`${exercise.name}: ${change === 'hold' ? 'hold' : 'back off 10 %'}`} isOpen onClose={onClose}>
+    <Dialog title={`${exercise.name}: ${TITLES[change]}`} isOpen onClose={onClose}>
       <p>
-        {SAYS[change]} From {longDate(from)}, for {sheet.person.name}.
+        {SAYS[change]} {until === null ? 'From' : 'On'} {longDate(from)}, for {sheet.person.name}.
       </p>
       <Field label="Reason" name="reason" value={reason} onChange={setReason} problems={problems} isRequired isFirst />
       <Problems problems={problems} shownElsewhere={['reason']} />
       <Actions>
         <Button kind="main" onPress={confirm} isDisabled={isSending || !signer || reason.trim() === ''}>
-          {change === 'hold' ? 'Sign the hold' : 'Sign 10 % less'}
+          {SIGNS[change]}
         </Button>
         <Button onPress={onClose}>Leave it</Button>
         <SignAs />

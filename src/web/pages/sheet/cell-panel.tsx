@@ -19,7 +19,8 @@ export interface CellPanelProps {
   readonly exercise: SheetRow;
   readonly cell: SheetCell;
   readonly onClose: () => void;
-  readonly onAdjust: (change: 'hold' | 'back off') => void;
+  readonly onAdjust: (change: 'hold' | 'back off' | 'leave out') => void;
+  readonly onWrite: () => void;
 }
 
 const Term = ({ name, children }: { readonly name: string; readonly children: ReactNode }) => (
@@ -115,7 +116,7 @@ const Reckonings = ({ sheet, column, cell }: Pick<CellPanelProps, 'sheet' | 'col
 
 /** One item of one session: its load, what limits it, what came of it, and how it was reckoned. */
 export const CellPanel = (props: CellPanelProps) => {
-  const { sheet, column, exercise, cell, onClose, onAdjust } = props;
+  const { sheet, column, exercise, cell, onClose, onAdjust, onWrite } = props;
   const cardPath = column.card ? `/cards/${column.card}` : `/people/${sheet.person.id}/cards/${column.day}`;
   return (
     <Dialog title={`${exercise.name}, ${longDate(column.day)}`} isOpen onClose={onClose} place="side">
@@ -132,6 +133,12 @@ export const CellPanel = (props: CellPanelProps) => {
       <Actions>
         <Button onPress={() => onAdjust('hold')}>Hold</Button>
         <Button onPress={() => onAdjust('back off')}>Back off 10 %</Button>
+        {cell.line === null ? null : (
+          <>
+            <Button onPress={() => onAdjust('leave out')}>Leave out</Button>
+            <Button onPress={onWrite}>Write it</Button>
+          </>
+        )}
       </Actions>
       {column.card ? <SessionRecord sheet={sheet} column={column} item={cell.item} /> : null}
       <h3 className={styles['part']}>Working</h3>

@@ -11,6 +11,8 @@ export interface SheetGridProps {
   readonly place: Place;
   readonly onMove: (place: Place) => void;
   readonly onOpen: () => void;
+  /** A digit on a cell begins to write it. */
+  readonly onType: (digit: string) => void;
 }
 
 const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow }) => (
@@ -85,6 +87,10 @@ const Groups = ({ sheet, place }: Pick<SheetGridProps, 'sheet' | 'place'>) => {
 const cellAt = (grid: HTMLElement | null, { row, column }: Place): HTMLElement | null =>
   grid?.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`) ?? null;
 
+/** Gives the keyboard back to a cell after something that was opened from it. */
+export const focusCell = ({ row, column }: Place): void =>
+  document.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`)?.focus();
+
 const placeOf = (target: EventTarget): Place | null => {
   const cell = target instanceof Element ? target.closest('[data-place]') : null;
   const [row, column] = (cell?.getAttribute('data-place') ?? '').split(':').map(Number);
@@ -109,20 +115,26 @@ const useTodayInView = (sheet: SheetWindow) => {
   return grid;
 };
 
+/** What a key means on the grid: open, a digit to write with, a place to go to, or nothing. */
+const meaningOf = (sheet: SheetWindow, place: Place, event: KeyboardEvent): Place | string | null => {
+  if (event.key === 'Enter') return 'open';
+  if (event.ctrlKey || event.metaKey || event.altKey) return null;
+  return /^\d$/.test(event.key) ? event.key : placeAfter(sheet, place, event.key);
+};
+
 /** One tab stop; arrows move the cursor, Enter or a click opens what stands there. */
-export const SheetGrid = ({ sheet, place, onMove, onOpen }: SheetGridProps) => {
+export const SheetGrid = ({ sheet, place, onMove, onOpen, onType }: SheetGridProps) => {
   const grid = useTodayInView(sheet);
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter') {
-      event.preventDefault();
-      onOpen();
-      return;
-    }
-    const next = event.ctrlKey || event.metaKey || event.altKey ? null : placeAfter(sheet, place, event.key);
-    if (!next) return;
+    const meant = meaningOf(sheet, place, event);
+    if (meant === null) return;
     event.preventDefault();
-    onMove(next);
-    cellAt(grid.current, next)?.focus();
+    if (meant === 'open') onOpen();
+    else if (typeof meant === 'string') onType(meant);
+    else {
+      onMove(meant);
+      cellAt(grid.current, meant)?.focus();
+    }
   };
   const take = (target: EventTarget, opens: boolean): void => {
     const taken = placeOf(target);

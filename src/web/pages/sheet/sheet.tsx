@@ -2,16 +2,12 @@ import { useState } from 'react';
 import type { SheetWindow } from '#contract/windows/sheet-window.ts';
 import { Button } from '../../parts/button.tsx';
 import { useShortcut } from '../../parts/shortcut.ts';
-import { AdjustDialog } from './adjust-dialog.tsx';
-import { CellPanel } from './cell-panel.tsx';
 import { CopyTable } from './copy-table.tsx';
-import { firstPlace, standingAt, type Place } from './grid-places.ts';
-import { IssueDialog } from './issue-dialog.tsx';
-import { SessionPanel } from './session-panel.tsx';
-import { SheetGrid } from './sheet-grid.tsx';
+import { firstPlace, standingAt, type Place, type Standing } from './grid-places.ts';
+import { Opened, type Open } from './opened.tsx';
+import { focusCell, SheetGrid } from './sheet-grid.tsx';
+import { CannotWrite, WriteLine, type WriteLineProps } from './write-line.tsx';
 import styles from './panel.module.css';
-
-type Open = 'cell' | 'hold' | 'back off' | 'issue' | null;
 
 const Legend = ({ unit }: { readonly unit: string }) => (
   <p className={styles['legend']}>
@@ -19,8 +15,8 @@ const Legend = ({ unit }: { readonly unit: string }) => (
     hurt: discomfort of 10, with its side. Pale blue can be issued; grey is only expected; hatched was called off;
     barred was not heard. ↑ goes up when it is signed; ⊤ is held by a limit.{' '}
     <span className="on-screen">
-      Arrows move, <kbd>Enter</kbd> opens, <kbd>H</kbd> hold, <kbd>B</kbd> back off 10 %, <kbd>I</kbd> issue,{' '}
-      <kbd>N</kbd> next person.
+      Arrows move, <kbd>Enter</kbd> opens, a digit or <kbd>E</kbd> writes, <kbd>H</kbd> hold, <kbd>B</kbd> back off 10
+      %, <kbd>X</kbd> leave out, <kbd>I</kbd> issue, <kbd>N</kbd> next person.
     </span>
   </p>
 );
@@ -29,15 +25,29 @@ const Legend = ({ unit }: { readonly unit: string }) => (
 export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
   const [place, setPlace] = useState<Place>(() => firstPlace(sheet));
   const [open, setOpen] = useState<Open>(null);
+  const [typed, setTyped] = useState<string | null>(null);
   const standing = standingAt(sheet, place);
-  const close = (): void => setOpen(null);
-  const adjust = (change: 'hold' | 'back off'): void => (standing?.cell ? setOpen(change) : undefined);
+  const adjust = (change: 'hold' | 'back off' | 'leave out'): void => (standing?.cell ? setOpen(change) : undefined);
+  const write = (digit: string | null): void => {
+    if (!standing?.cell) return;
+    setTyped(digit);
+    setOpen('write');
+  };
+  const move = (to: Place): void => {
+    setPlace(to);
+    if (open === 'write') setOpen(null);
+  };
+  useShortcut('e', () => write(null));
+  useShortcut('x', () => adjust('leave out'));
   useShortcut('h', () => adjust('hold'));
   useShortcut('b', () => adjust('back off'));
   useShortcut('i', () => setOpen('issue'));
   return (
     <>
-      <SheetGrid sheet={sheet} place={place} onMove={setPlace} onOpen={() => setOpen('cell')} />
+      {open === 'write' && standing ? (
+        <Writing sheet={sheet} standing={standing} typed={typed} onClose={() => closeAt(place, setOpen)} />
+      ) : null}
+      <SheetGrid sheet={sheet} place={place} onMove={move} onOpen={() => setOpen('cell')} onType={write} />
       <div className={`${styles['tools'] ?? ''} on-screen`}>
         <Button kind="main" onPress={() => setOpen('issue')}>
           Issue cards
@@ -46,30 +56,24 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
         <Button onPress={() => window.print()}>Print the sheet</Button>
       </div>
       <Legend unit={sheet.unit} />
-      {open === 'issue' ? <IssueDialog sheet={sheet} onClose={close} /> : null}
-      {open === 'cell' && standing?.cell && standing.exercise ? (
-        <CellPanel
-          sheet={sheet}
-          column={standing.column}
-          exercise={standing.exercise}
-          cell={standing.cell}
-          onClose={close}
-          onAdjust={setOpen}
-        />
-      ) : null}
-      {open === 'cell' && standing && !standing.cell ? (
-        <SessionPanel sheet={sheet} column={standing.column} onClose={close} />
-      ) : null}
-      {(open === 'hold' || open === 'back off') && standing?.cell && standing.exercise ? (
-        <AdjustDialog
-          sheet={sheet}
-          column={standing.column}
-          exercise={standing.exercise}
-          cell={standing.cell}
-          change={open}
-          onClose={close}
-        />
-      ) : null}
+      <Opened open={open} sheet={sheet} standing={standing} onOpen={setOpen} onWrite={() => write(null)} />
     </>
   );
 };
+
+/** The keyboard goes back to the cell that was written. */
+const closeAt = (place: Place, setOpen: (open: Open) => void): void => {
+  setOpen(null);
+  focusCell(place);
+};
+
+interface WritingProps extends Pick<WriteLineProps, 'sheet' | 'typed' | 'onClose'> {
+  readonly standing: Standing;
+}
+
+const Writing = ({ standing: { column, cell, exercise }, ...shared }: WritingProps) =>
+  cell?.line && exercise ? (
+    <WriteLine key={`${column.day} ${cell.track}`} column={column} exercise={exercise} cell={cell} {...shared} />
+  ) : (
+    <CannotWrite column={column} />
+  );

@@ -1,0 +1,48 @@
+import { workIncrements, type CardItem } from '#domain/card.ts';
+import type { Known } from '#domain/known.ts';
+import { only, type SetGroup, type Span, type TypedLoad } from '#domain/prescription.ts';
+import type { ProgrammeItem } from '#domain/programme.ts';
+import { writeShorthand } from '#domain/shorthand/write-shorthand.ts';
+
+/** An item of a card as the line that would write it: what somebody who edits it begins from. */
+export const itemLine = ({ house }: Known, item: CardItem): string => {
+  if (item.asWritten !== null) return item.asWritten;
+  const programmed = [...house.programmes.values()]
+    .flatMap(({ phases }) => phases.flatMap(({ sessions }) => sessions.flatMap((session) => session.items)))
+    .find(({ id }) => id === item.item);
+  const side = item.sets.find((set) => set.kind === 'work')?.side ?? null;
+  const work = item.sets.filter((set) => set.kind === 'work' && set.side === side);
+  const group: SetGroup = {
+    warmUp: false,
+    top: false,
+    sets: only(work.length),
+    each: { kind: 'repetitions', count: only(work[0]?.repetitions ?? 1), orMore: false },
+    perSide: side !== null,
+    ...targetOf(item, programmed ?? null),
+  };
+  return writeShorthand({ kind: 'sets', superset: null, groups: [group], tempo: null, rest: work[0]?.rest ?? null });
+};
+
+type GroupTarget = Pick<SetGroup, 'load' | 'intensity'>;
+
+const targetOf = (item: CardItem, programmed: ProgrammeItem | null): GroupTarget => {
+  if (item.basis === 'effort') {
+    const load = item.sets.find((set) => set.load.kind === 'start at')?.load;
+    const [least, most] = load?.kind === 'start at' ? load.rpe : item.shouldFeel;
+    return { load: null, intensity: { kind: 'RPE', rating: { least, most } } };
+  }
+  const of = programmed && fractionOf(programmed);
+  return item.basis === 'fraction' && of !== null
+    ? { load: null, intensity: { kind: 'of maximum', of } }
+    : { load: loadOf(item), intensity: null };
+};
+
+const fractionOf = ({ basis }: ProgrammeItem): Span | null => {
+  if (basis.kind === 'fraction') return only(basis.of);
+  return basis.kind === 'from last' && basis.start !== 'effort' ? only(basis.start) : null;
+};
+
+const loadOf = (item: CardItem): TypedLoad => ({
+  text: String(Number(((workIncrements(item) ?? 0) * Number(item.increment)).toFixed(6))),
+  unit: item.unit,
+});

@@ -1,0 +1,54 @@
+import { useState } from 'react';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import type { Problem } from '#contract/problem.ts';
+import { ROUTES } from '#contract/routes.ts';
+import type { WrittenWindow } from '#contract/windows/written-window.ts';
+import { post } from '../../api.ts';
+import { useSigner } from '../../signer.tsx';
+import { useWrite } from '../../windows.ts';
+
+export const USUAL_REASON = 'written on the sheet';
+
+export interface LineBeingWritten {
+  readonly line: string;
+  readonly setLine: (text: string) => void;
+  readonly reason: string;
+  readonly setReason: (text: string) => void;
+  /** From that day on, not on that day alone. */
+  readonly lasts: boolean;
+  readonly setLasts: (lasts: boolean) => void;
+  /** What it comes to; undefined while nothing is known. */
+  readonly outcome: WrittenWindow | undefined;
+  readonly problems: readonly Problem[];
+  readonly canSign: boolean;
+  readonly sign: () => void;
+}
+
+/** A line of shorthand for one track on one day, looked at with every stroke and signed once. */
+export const useLine = (
+  { person, track, day }: { readonly person: string; readonly track: string; readonly day: number },
+  start: string,
+  onDone: () => void,
+): LineBeingWritten => {
+  const [line, setLine] = useState(start);
+  const [reason, setReason] = useState('');
+  const [lasts, setLasts] = useState(false);
+  const { signer } = useSigner();
+  const { send, isSending, problems } = useWrite();
+  const outcome = useQuery({
+    queryKey: [ROUTES.written(person), track, day, line],
+    queryFn: () => post<WrittenWindow>(ROUTES.written(person), { track, day, line }),
+    placeholderData: keepPreviousData,
+    enabled: line.trim() !== '',
+  }).data;
+  const stands = outcome !== undefined && outcome.cell !== null && outcome.problems.length === 0;
+  const canSign = signer !== null && !isSending && stands;
+  const sign = (): void => {
+    if (!signer || !canSign) return;
+    const change = { kind: 'as written', line: line.trim() } as const;
+    const days = { from: day, until: lasts ? null : day };
+    const request = { signer: signer.id, change, track, ...days, reason: reason.trim() || USUAL_REASON };
+    send(ROUTES.adjust(person), request, onDone);
+  };
+  return { line, setLine, reason, setReason, lasts, setLasts, outcome, problems, canSign, sign };
+};

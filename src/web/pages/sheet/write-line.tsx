@@ -1,0 +1,113 @@
+import type { KeyboardEvent } from 'react';
+import type { SheetCell, SheetColumn, SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
+import { Button } from '../../parts/button.tsx';
+import { longDate } from '../../parts/dates.ts';
+import { join } from '../../parts/join.ts';
+import { Problems } from '../../parts/problems.tsx';
+import { SignAs } from '../../parts/sign-as.tsx';
+import { LineOutcome } from './line-outcome.tsx';
+import { useLine, USUAL_REASON, type LineBeingWritten } from './use-line.ts';
+import styles from './write-line.module.css';
+
+export interface WriteLineProps {
+  readonly sheet: SheetWindow;
+  readonly column: SheetColumn;
+  readonly exercise: SheetRow;
+  readonly cell: SheetCell;
+  /** What was typed on the cell itself: it takes the place of what stands there. */
+  readonly typed: string | null;
+  readonly onClose: () => void;
+}
+
+/** One future cell, edited in the trade's shorthand; what it comes to stands beside it while it is typed. */
+export const WriteLine = (props: WriteLineProps) => {
+  const { sheet, column, cell, typed, onClose } = props;
+  const start = typed ?? cell.line ?? '';
+  const writing = useLine({ person: sheet.person.id, track: cell.track, day: column.day }, start, onClose);
+  const onKeyDown = (event: KeyboardEvent): void => (event.key === 'Escape' ? onClose() : undefined);
+  return (
+    <form
+      className={join(styles['bar'], 'on-screen')}
+      aria-label="Write a session"
+      onSubmit={(event) => {
+        event.preventDefault();
+        writing.sign();
+      }}
+    >
+      <div className={styles['fields']}>
+        <LineField {...props} writing={writing} onKeyDown={onKeyDown} />
+        <ReasonFields writing={writing} onKeyDown={onKeyDown} />
+        <Button kind="main" type="submit" isDisabled={!writing.canSign}>
+          Sign
+        </Button>
+        <Button onPress={onClose}>Leave it</Button>
+        <SignAs />
+      </div>
+      <output id="line-outcome">
+        {writing.line.trim() === '' ? <Examples /> : null}
+        {writing.line.trim() !== '' && writing.outcome ? <LineOutcome outcome={writing.outcome} /> : null}
+      </output>
+      <Problems problems={writing.problems} />
+    </form>
+  );
+};
+
+interface FieldsProps {
+  readonly writing: LineBeingWritten;
+  readonly onKeyDown: (event: KeyboardEvent) => void;
+}
+
+const LineField = ({ column, exercise, cell, typed, writing, onKeyDown }: WriteLineProps & FieldsProps) => (
+  <label className={styles['line']}>
+    <span>
+      <b>{exercise.name}</b>, {longDate(column.day)}{' '}
+      <span className="soft">
+        now {cell.planned} {cell.unit}
+      </span>
+    </span>
+    <input
+      value={writing.line}
+      onChange={(event) => writing.setLine(event.target.value)}
+      autoFocus // oxlint-disable-line jsx-a11y/no-autofocus -- the cell was opened to be typed into
+      onFocus={({ target }) => (typed === null ? target.select() : undefined)}
+      onKeyDown={onKeyDown}
+      autoComplete="off"
+      spellCheck={false}
+      aria-describedby="line-outcome"
+      aria-invalid={(writing.outcome?.problems.length ?? 0) > 0}
+    />
+  </label>
+);
+
+const ReasonFields = ({ writing, onKeyDown }: FieldsProps) => (
+  <>
+    <label>
+      Reason
+      <input
+        value={writing.reason}
+        placeholder={USUAL_REASON}
+        onChange={(event) => writing.setReason(event.target.value)}
+        onKeyDown={onKeyDown}
+      />
+    </label>
+    <label className={styles['lasts']}>
+      <input type="checkbox" checked={writing.lasts} onChange={(event) => writing.setLasts(event.target.checked)} />{' '}
+      from here on
+    </label>
+  </>
+);
+
+const Examples = () => (
+  <p className="soft">Write it as 4 × 6 @ 80 %, rest 2:30; 3 × 8 @ 2 RIR; 225 × 5 @ RPE 8; top 6 then 2 × 8 −10 %.</p>
+);
+
+/** Why what stands under the cursor is not to be written. */
+export const CannotWrite = ({ column }: { readonly column: SheetColumn }) => (
+  <div className={join(styles['bar'], 'on-screen')}>
+    <output>
+      {column.past
+        ? 'This day is past: it stands as it was issued and done.'
+        : 'This card is issued and stands as it was signed. Write a session ahead that can still be issued.'}
+    </output>
+  </div>
+);
