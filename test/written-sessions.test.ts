@@ -53,6 +53,14 @@ test('a load: it stands on the card, as a raise by hand where it is one', () => 
   expect(writtenSquat('4 × 6 @ 330 lb').raise).toMatchObject({ to: 330, needsReason: true });
 });
 
+test('a load as written is what the machine shows, whatever its calibration says that it delivers', () => {
+  const rehearsal = atTheTop();
+  rehearsal.live(TOP, TOP + 6);
+  rehearsal.add({ kind: 'calibrated', machine: idOf('resistive-machine'), day: onFlightDay(TOP), factor: '1.04' });
+  write(rehearsal, '4 × 6 @ 240 lb', NEXT);
+  expect(workIncrements(heavySquat(rehearsal, TOP + 7))).toBe(240);
+});
+
 test('a percentage is one of the maximum, added back and rounded as ever', () => {
   // R 104.714 kg, W 71.4 kg, s 0.717, both ramps at the top: 0.6 R + s W = 114.02 kg = 251.4 lb.
   expect(workIncrements(writtenSquat('5 × 5 @ 60 %'))).toBe(250);

@@ -1,5 +1,6 @@
 import type { Day } from '#units/day.ts';
-import { kilogramsOf } from '#units/entered.ts';
+import { kilogramsOf, numberOf } from '#units/entered.ts';
+import { kilogramsPer } from '#units/mass.ts';
 import { stepsNearest, stepsNotOver } from '#units/rounding.ts';
 import type { Ramp } from '#domain/card.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
@@ -103,7 +104,10 @@ const isReadyForLast = (progress: Progress, at: ItemAt, side: Side | null): bool
 
 const fixedTarget = (context: PlanContext, at: ItemAt, kilograms: number): Reached => {
   const steps = machineSteps(context.known, at.machine, at.exercise, at.day);
-  const increments = stepsNearest(kilograms, steps.step) * steps.perStep;
+  // A load that somebody typed is what the machine is to show, whatever it delivers.
+  const shownStep =
+    steps.perStep * numberOf({ text: at.machine.increment, unit: at.machine.unit }) * kilogramsPer(at.machine.unit);
+  const increments = stepsNearest(kilograms, shownStep) * steps.perStep;
   return {
     kind: 'target',
     target: { basis: 'fixed', increments, steps, row: null, estimate: null, bodyMassFact: null },
