@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Check } from '#science/check.ts';
 import type { FormulaInput } from '#science/formula.ts';
-import { join } from '../../../parts/parts.ts';
+import { join } from '#web/parts/parts.ts';
 import { MathText } from '../equation/math-text.tsx';
 import { Prose } from '../equation/prose.tsx';
 import { shownNumber } from '../shown-number.ts';
@@ -50,8 +50,8 @@ function CheckHead({ inputs }: Pick<CheckTableProps, 'inputs'>) {
   return (
     <thead>
       <tr>
-        {inputs?.map(({ name, symbol, unit }) => (
-          <th scope="col" className="number" key={symbol + name} title={`${name} [${unit}]`}>
+        {inputs?.map(({ name, symbol, unit }, place) => (
+          <th scope="col" className="number" key={place} title={`${name} [${unit}]`}>
             <MathText text={symbol} />
           </th>
         )) ?? <th scope="col">Of</th>}

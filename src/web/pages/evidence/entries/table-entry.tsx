@@ -15,7 +15,7 @@ export function TableEntry({ table: { record, columns, shown } }: { readonly tab
           <thead>
             <tr>
               {columns.map(({ name, unit }, place) => (
-                <th scope="col" key={name} className={classOf(place)}>
+                <th scope="col" key={place} className={classOf(place)}>
                   <Prose text={name} />
                   {shownUnit(unit) && <span className={styles['unit']}> {shownUnit(unit)}</span>}
                 </th>

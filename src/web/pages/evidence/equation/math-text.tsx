@@ -12,8 +12,8 @@ export function MathText({ text }: { readonly text: string }) {
 export function Equation({ text }: { readonly text: string }) {
   return (
     <div className={styles['equation']}>
-      {equationParts(text).map((part) => (
-        <Fragment key={part}>{set(part, { displaystyle: 'true' })} </Fragment>
+      {equationParts(text).map((part, place) => (
+        <Fragment key={place}>{set(part, { displaystyle: 'true' })} </Fragment>
       ))}
     </div>
   );
