@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState, useDeferredValue, type ClipboardEvent } f
 import { ALL_CHECKS, ALL_SOURCES, PARTS } from '#science/textbook.ts';
 import { Button, useTitle } from '../../parts/parts.ts';
 import { useHouse } from '../../windows.ts';
+import { byAuthor } from './by-author.ts';
 import { ChapterSection } from './chapter-section.tsx';
 import { CheckRunContext, useCheckRun } from './checks/check-run-context.ts';
 import { Contents } from './contents.tsx';
@@ -17,6 +18,7 @@ import { SourcesSection } from './sources-section.tsx';
 import styles from './evidence-page.module.css';
 
 const OUTLINE = outlineOf(PARTS);
+const SOURCES = byAuthor(ALL_SOURCES);
 
 /** The textbook of every formula, method and table, each check computed anew while it is read. */
 export default function EvidencePage() {
@@ -26,7 +28,7 @@ export default function EvidencePage() {
   const [sought, setSought] = useState('');
   const words = useDeferredValue(sought);
   const parts = useMemo(() => foundIn(OUTLINE, wordsOf(words)), [words]);
-  const sources = useMemo(() => foundSources(ALL_SOURCES, wordsOf(words)), [words]);
+  const sources = useMemo(() => foundSources(SOURCES, wordsOf(words)), [words]);
   const chapters = useMemo(() => inOrder(parts), [parts]);
   const drawn = useDrawnGradually(chapters.length + 1, (id) => placeOf(chapters, id));
   const anchors = useMemo(() => [...chapters.map(({ chapter }) => chapter.anchor), 'sources'], [chapters]);
@@ -34,7 +36,7 @@ export default function EvidencePage() {
   return (
     <CheckRunContext value={run}>
       <div className={styles['book']} onCopy={copyReadably}>
-        <Front parts={OUTLINE} sources={ALL_SOURCES} onSeek={setSought} />
+        <Front parts={OUTLINE} sources={SOURCES} onSeek={setSought} />
         <div className={styles['frame']}>
           <Contents
             parts={parts}
