@@ -34,6 +34,10 @@ export const useDrawnGradually = (of: number, placeOf: (id: string) => number): 
 /** The id in an address such as evidence#one-rep-max/wathan. */
 const addressed = (): string => decodeURIComponent(location.hash.slice(1));
 
+/** What lies above is only estimated until it is laid out: the place is taken again when it has been. */
 const showAddressed = (): void => {
-  if (addressed() !== '') document.getElementById(addressed())?.scrollIntoView();
+  const show = (): void => document.getElementById(addressed())?.scrollIntoView();
+  if (addressed() === '') return;
+  show();
+  requestAnimationFrame(() => requestAnimationFrame(show));
 };
