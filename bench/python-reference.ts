@@ -15,17 +15,20 @@ export type Reference<Result> =
   | { readonly kind: 'answer'; readonly answer: ReferenceAnswer<Result> }
   | { readonly kind: 'missing'; readonly why: string };
 
-const PYTHON = '/usr/bin/python3';
 const MEGABYTE = 2 ** 20;
 
-/** Runs a script of bench/reference on a request; started from the folder of the project. */
+/** Runs a script of bench/reference, whose first line names its interpreter; started from the folder of the project. */
 export const askReference = <Result>(script: string, request: unknown): Reference<Result> => {
-  const { error, status, stdout, stderr } = spawnSync(PYTHON, [join('bench', 'reference', script)], {
+  const { error, status, stdout, stderr } = spawnSync(join('bench', 'reference', script), {
     input: JSON.stringify(request),
     encoding: 'utf8',
     maxBuffer: 256 * MEGABYTE,
   });
-  if (error) return { kind: 'missing', why: `${PYTHON} is not to be had here (${error.message}): nothing to compare.` };
+  if (error)
+    return {
+      kind: 'missing',
+      why: `Python is not to be had here (${error.message}): nothing was compared. Install python3-scipy to compare.`,
+    };
   if (status !== 0) return { kind: 'missing', why: stderr.trim() };
   // Written by the script that was asked.
   return { kind: 'answer', answer: JSON.parse(stdout) as ReferenceAnswer<Result> };

@@ -1,3 +1,4 @@
+#!/usr/bin/python3
 """Bands through flight and after landing with everything unknown at once, by NumPy: arrays over all draws, day by day.
 
 Day by day the rows of draws stay in the processor's cache: on this shape that took less time than whole matrices of days

@@ -1,3 +1,4 @@
+#!/usr/bin/python3
 """What tests say of a recovery, on a grid of losses and time constants, by NumPy: whole arrays, no loop over the grid."""
 from timed_reference import answer, read_request, timed
 

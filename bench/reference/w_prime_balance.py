@@ -1,3 +1,4 @@
+#!/usr/bin/python3
 """Balance of the store above critical power, second by second: without a loop where NumPy and SciPy can do without one."""
 from timed_reference import answer, read_request, timed
 

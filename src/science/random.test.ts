@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { randomStream, xoshiro128 } from './random.ts';
 
@@ -47,4 +49,40 @@ test('normal numbers have mean 0 and variance 1', () => {
 test('whole numbers below a limit reach each of them and no other', () => {
   const { below } = randomStream(1, 'die');
   expect([...new Set(firstOf(1000, () => below(6)))].toSorted((a, b) => a - b)).toEqual([0, 1, 2, 3, 4, 5]);
+});
+
+interface Fixture {
+  readonly streams: readonly {
+    readonly seed: number;
+    readonly name: string;
+    readonly bits: readonly number[];
+    readonly uniform: readonly number[];
+    readonly normal: readonly number[];
+    readonly belowSix: readonly number[];
+  }[];
+}
+
+const FILE = join(import.meta.dirname, '../../test/fixtures/science/random.json');
+// Written by the script that stands beside the file.
+const { streams } = JSON.parse(readFileSync(FILE, 'utf8')) as Fixture;
+
+test.each(streams)('the stream "$name" of seed $seed is what whole numbers of any size give', (stream) => {
+  const draws = stream.bits.length;
+  const fresh = () => randomStream(stream.seed, stream.name);
+  expect(firstOf(draws, fresh().bits)).toEqual(stream.bits);
+  expect(firstOf(draws, fresh().uniform)).toEqual(stream.uniform);
+  const { below } = fresh();
+  expect(firstOf(draws, () => below(6))).toEqual(stream.belowSix);
+  // A logarithm and a cosine of two libraries.
+  for (const [place, value] of firstOf(draws, fresh().normal).entries())
+    expect(value).toBeCloseTo(stream.normal[place] ?? Number.NaN, 12);
+});
+
+test.each([
+  { a: 1, b: 0, c: 0, d: 0 },
+  { a: 0, b: 1, c: 0, d: 0 },
+  { a: 0, b: 0, c: 1, d: 0 },
+  { a: 0, b: 0, c: 0, d: 1 },
+])('one word of state that is not zero is enough: $a $b $c $d', ({ a, b, c, d }) => {
+  expect(() => xoshiro128(a, b, c, d)).not.toThrow();
 });

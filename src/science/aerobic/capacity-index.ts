@@ -6,7 +6,7 @@ import { fraction, type Fraction } from '#units/quantity.ts';
 import { cautionIf, type Estimated } from './estimate.ts';
 import { MOORE_2015, MOORE_PRELIMINARY } from './sources.ts';
 import { lineOfStages, rangeCaution, stagedEstimate, type Stage } from './staged-estimate.ts';
-import { lineSd, onLine } from './straight-line.ts';
+import { lineSd, onLine } from './line-through-stages.ts';
 
 /** A submaximal test in flight against the same test before it, and how a deficit heals after landing. */
 

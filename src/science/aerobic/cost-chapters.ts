@@ -21,17 +21,17 @@ import {
   maximalRateGellishCurved,
   maximalRateGellishUnrounded,
   maximalRateTanaka,
-} from './heart-rate.ts';
+} from './maximal-rate-of-age.ts';
 import {
   heartRateReserveCycling,
   heartRateReserveCyclingOfReserve,
   heartRateReserveTreadmill,
   heartRateReserveTreadmillOfReserve,
   maximalRateReached,
-} from './intensity-regressions.ts';
+} from './intensity-lines.ts';
 import { intensityZone } from './intensity-zone.ts';
 import { INTENSITY_ZONES } from './intensity-zones.table.ts';
-import { personalMaximalRate } from './maximal-heart-rate.ts';
+import { personalMaximalRate } from './personal-maximal-rate.ts';
 import {
   expectedHeartRate,
   expectedUptake,
@@ -40,7 +40,7 @@ import {
   targetHeartRate,
   targetUptake,
   uptakeReserve,
-} from './reserve.ts';
+} from './effort-reserve.ts';
 import { shownTable } from '../sourced-table.ts';
 
 /** What work costs in 1 g and how hard that is for a person. */

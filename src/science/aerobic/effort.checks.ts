@@ -5,17 +5,17 @@ import {
   maximalRateGellishCurved,
   maximalRateGellishUnrounded,
   maximalRateTanaka,
-} from './heart-rate.ts';
+} from './maximal-rate-of-age.ts';
 import {
   heartRateReserveCycling,
   heartRateReserveCyclingOfReserve,
   heartRateReserveTreadmill,
   heartRateReserveTreadmillOfReserve,
   maximalRateReached,
-} from './intensity-regressions.ts';
+} from './intensity-lines.ts';
 import { intensityZone } from './intensity-zone.ts';
 import { ZONE_NAMES, type IntensityMetric } from './intensity-zones.table.ts';
-import { personalMaximalRate } from './maximal-heart-rate.ts';
+import { personalMaximalRate } from './personal-maximal-rate.ts';
 import { DOUBLES, sdOf, valueOf } from './read-estimate.ts';
 import {
   expectedHeartRate,
@@ -25,7 +25,7 @@ import {
   targetHeartRate,
   targetUptake,
   uptakeReserve,
-} from './reserve.ts';
+} from './effort-reserve.ts';
 import { ACSM_HANDBOOK, GARBER_2011, SWAIN_1994 } from './sources.ts';
 
 export const maximalRateChecks: readonly Check[] = [

@@ -7,10 +7,10 @@ import {
   maximalRateGellishCurved,
   maximalRateGellishUnrounded,
   maximalRateTanaka,
-} from './heart-rate.ts';
+} from './maximal-rate-of-age.ts';
 import { boundsOfZone, intensityZone } from './intensity-zone.ts';
 import { INTENSITY_MEASURES, INTENSITY_ZONES, ZONE_NAMES, type IntensityMetric } from './intensity-zones.table.ts';
-import { personalMaximalRate } from './maximal-heart-rate.ts';
+import { personalMaximalRate } from './personal-maximal-rate.ts';
 import { wordsOf } from './read-estimate.ts';
 import {
   expectedHeartRate,
@@ -20,7 +20,7 @@ import {
   targetHeartRate,
   targetUptake,
   uptakeReserve,
-} from './reserve.ts';
+} from './effort-reserve.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const rest = between(40, 80);

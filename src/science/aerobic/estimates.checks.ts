@@ -16,8 +16,8 @@ import { singleStageEstimate, singleStageFactor, type SingleStage, type StageFac
 import { chartUptake, singleStageMan, singleStageWoman } from './single-stage.ts';
 import { STAGED_CYCLE_PROTOCOL } from './sources.ts';
 import { stagedEstimate, twoPointEstimate } from './staged-estimate.ts';
-import { lineOfLeastSquares, lineSd, onLine, readingSd, whereOnLine, type Line } from './straight-line.ts';
-import { mileWalk, mileWalkFlow } from './walk-test.ts';
+import { lineOfLeastSquares, lineSd, onLine, readingSd, whereOnLine, type Line } from './line-through-stages.ts';
+import { mileWalk, mileWalkFlow } from './mile-walk.ts';
 
 /** Three stages of 50, 100 and 150 W at 80 kg, uptake by the handbook. */
 const RATES = [102, 123, 146] as const;

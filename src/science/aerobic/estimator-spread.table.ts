@@ -1,5 +1,12 @@
 import type { SourcedTable } from '../sourced-table.ts';
-import { BJORKMAN_2016, CINK_THOMAS_1981, GEORGE_1993, KLINE_1987, LEGER_1988 } from './sources.ts';
+import {
+  BJORKMAN_2016,
+  CINK_THOMAS_1981,
+  GEORGE_1993,
+  KLINE_1987,
+  LEGER_1988,
+  SPREAD_OF_ESTIMATES,
+} from './sources.ts';
 
 /** How far each way of knowing the maximal uptake lies from a measurement. */
 
@@ -18,10 +25,7 @@ export const ESTIMATOR_SPREAD: SourcedTable<EstimatorSpread> = {
     id: 'submaximal/spread',
     revision: 1,
     title: 'Spread of a maximal oxygen uptake by how it was found',
-    source: {
-      text: 'Working figures for the spread of estimates of the maximal uptake, collected from several papers.',
-      status: 'from memory',
-    },
+    source: SPREAD_OF_ESTIMATES,
     restsOn: [CINK_THOMAS_1981, BJORKMAN_2016, KLINE_1987, GEORGE_1993, LEGER_1988],
     doesNotKnow:
       'How well the test went. A line through stages carries its own standard deviation where that is larger.',

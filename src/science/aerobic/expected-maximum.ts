@@ -2,7 +2,7 @@ import { formula } from '../formula.ts';
 import { bodyMass } from '../inputs.ts';
 import { age, sexAsNumber } from './inputs.ts';
 import { DE_SOUZA_E_SILVA_2018, MYERS_2017 } from './sources.ts';
-import { KILOGRAMS_PER_POUND } from './walk-test.ts';
+import { KILOGRAMS_PER_POUND } from './mile-walk.ts';
 import { oxygenUptake, type Kilograms, type Metres, type OxygenUptake } from '#units/quantity.ts';
 
 /** What a person of this age, sex and size has on average. For comparison with a test; never in place of one. */

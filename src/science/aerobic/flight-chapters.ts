@@ -23,7 +23,7 @@ import {
 } from './harness-cost.ts';
 import { effectiveLoad, harnessPull, loadForSpeed, loadOfPull, setLoad, timeForSpeed } from './harness-limits.ts';
 import { LOAD_PROGRESSION, SPEED_CAPS } from './harness-rules.table.ts';
-import { sessionUnderHarness } from './harness-run.ts';
+import { sessionUnderHarness } from './session-under-harness.ts';
 import { costFactorChecks, groundForceChecks, sessionChecks } from './harness.checks.ts';
 import { UPTAKE_NORMS } from './uptake-norms.table.ts';
 import { uptakeOfPercentile, uptakePercentile } from './uptake-percentile.ts';

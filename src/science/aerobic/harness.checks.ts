@@ -18,7 +18,7 @@ import {
   walkingCostFactor,
 } from './harness-cost.ts';
 import { effectiveLoad, harnessPull, loadForSpeed, loadOfPull, setLoad, timeForSpeed } from './harness-limits.ts';
-import { sessionUnderHarness } from './harness-run.ts';
+import { sessionUnderHarness } from './session-under-harness.ts';
 import type { UnderHarness } from './harness-session.ts';
 import { DOUBLES } from './read-estimate.ts';
 import { FARLEY_MCMAHON_1992, GENC_2010, MUNRO_1987, TEUNISSEN_2007 } from './sources.ts';

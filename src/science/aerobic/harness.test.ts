@@ -4,7 +4,7 @@ import { callWith } from '../formula.ts';
 import { runningCostFactor, sdOfRunningCostFactor, walkingCostFactor } from './harness-cost.ts';
 import { effectiveLoad, harnessPull, loadForSpeed, loadOfPull, setLoad } from './harness-limits.ts';
 import { LOAD_PROGRESSION, SPEED_CAPS, type SpeedCap } from './harness-rules.table.ts';
-import { capOfDay, sessionUnderHarness } from './harness-run.ts';
+import { capOfDay, sessionUnderHarness } from './session-under-harness.ts';
 import type { HarnessSession, PersonNow, UnderHarness } from './harness-session.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -185,6 +185,7 @@ test('a session or a person that cannot be is refused, all reasons at once', () 
     'effective harness load',
     'flight day',
     'fastest belt',
+    'highest load allowed now',
     'maximal oxygen uptake',
     'resting heart rate must',
     'maximal heart rate must',

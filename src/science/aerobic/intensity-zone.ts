@@ -2,7 +2,7 @@ import { method } from '../method.ts';
 import { spaced, type Curve } from '../plot.ts';
 import { heartRate, fraction } from '#units/quantity.ts';
 import { refused, type Refused } from './estimate.ts';
-import { maximalRateTanaka } from './heart-rate.ts';
+import { maximalRateTanaka } from './maximal-rate-of-age.ts';
 import {
   INTENSITY_MEASURES,
   ZONE_NAMES,
@@ -10,7 +10,7 @@ import {
   type IntensityMetric,
   type ZoneName,
 } from './intensity-zones.table.ts';
-import { targetHeartRate } from './reserve.ts';
+import { targetHeartRate } from './effort-reserve.ts';
 import { ACSM_HANDBOOK, GARBER_2011 } from './sources.ts';
 
 /** Which zone a value is in, by one stated measure. */

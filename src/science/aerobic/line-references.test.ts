@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { ownHeartRateAtPower, ownPowerForFraction } from './personal-lines.ts';
 import { sdOf, valueOf } from './read-estimate.ts';
 import { stagedEstimate } from './staged-estimate.ts';
-import { lineOfLeastSquares, lineSd, onLine, readingSd, whereOnLine } from './straight-line.ts';
+import { lineOfLeastSquares, lineSd, onLine, readingSd, whereOnLine } from './line-through-stages.ts';
 
 /** Lines through stages against R and against statsmodels and SciPy, which share no code with each other or with this. */
 

@@ -24,8 +24,8 @@ import { singleStageEstimate, singleStageFactor } from './single-stage-estimate.
 import { AGE_FACTOR_TABLE, MAXIMAL_RATE_FACTOR_TABLE } from './single-stage-factors.table.ts';
 import { chartUptake, singleStageMan, singleStageWoman } from './single-stage.ts';
 import { stagedEstimate, twoPointEstimate } from './staged-estimate.ts';
-import { lineOfLeastSquares } from './straight-line.ts';
-import { mileWalk, mileWalkFlow } from './walk-test.ts';
+import { lineOfLeastSquares } from './line-through-stages.ts';
+import { mileWalk, mileWalkFlow } from './mile-walk.ts';
 import { shownTable } from '../sourced-table.ts';
 
 /** How much oxygen a person can take up, and the watts that follow from it. */

@@ -5,7 +5,7 @@ import { sdOf, valueOf, wordsOf } from './read-estimate.ts';
 import { singleStageEstimate, singleStageFactor, type SingleStage } from './single-stage-estimate.ts';
 import { AGE_FACTORS, MAXIMAL_RATE_FACTORS } from './single-stage-factors.table.ts';
 import { stagedEstimate, twoPointEstimate, type Stage } from './staged-estimate.ts';
-import { lineOfLeastSquares, lineSd, onLine, type Line, type Pair } from './straight-line.ts';
+import { lineOfLeastSquares, lineSd, onLine, type Line, type Pair } from './line-through-stages.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const through = (pairs: readonly Pair[]): Line => {
@@ -68,12 +68,12 @@ test('pairs on a line give it back with no residual', () => {
 test('too few pairs, one x alone and numbers that cannot be are refused, each in its sentence', () => {
   const at = (x: number, y = 1): Pair => ({ x, y });
   expect(wordsOf(lineOfLeastSquares([at(1), at(2)]))).toContain('there are 2');
-  expect(wordsOf(lineOfLeastSquares([at(1), at(1), at(1)]))).toContain('the same x');
+  expect(wordsOf(lineOfLeastSquares([at(1), at(1), at(1)]))).toContain('stand at the same place');
   for (const bad of [Number.NaN, Infinity, 2e6]) {
     expect(wordsOf(lineOfLeastSquares([at(1), at(2), at(bad)]))).toContain('must be finite');
     expect(wordsOf(lineOfLeastSquares([at(1), at(2), at(3, bad)]))).toContain('must be finite');
   }
-  expect(wordsOf(lineOfLeastSquares([at(0), at(0), at(5e-324)]))).toContain('too close');
+  expect(wordsOf(lineOfLeastSquares([at(0), at(0), at(5e-324)]))).toContain('stand at the same place');
 });
 
 const stages: readonly Stage[] = [
@@ -173,7 +173,7 @@ test('a short span of heart rates and a low top stage are flagged, and a missing
   expect(cautionsOf(stagedEstimate(stages, known))).toMatch(/Without a resting heart rate/);
   for (const resting of [0, 176.5, Number.NaN])
     expect(cautionsOf(stagedEstimate(stages, known, resting))).toMatch(/was not used/);
-  expect(cautionsOf(stagedEstimate(stages.slice(0, 2), known))).toMatch(/needs three pairs/);
+  expect(cautionsOf(stagedEstimate(stages.slice(0, 2), known))).toMatch(/at least three points/);
 });
 
 const man: SingleStage = {

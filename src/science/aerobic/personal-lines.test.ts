@@ -63,8 +63,8 @@ test('a line that does not rise is refused in the words of what was measured', (
 });
 
 test('fewer than three stages are refused, and every stage that cannot be is named', () => {
-  expect(saysOf(ownPowerForFraction(stages.slice(0, 2), 0.7, 45))).toMatch(/needs three pairs/);
-  expect(saysOf(ownHeartRateAtPower(rates.slice(0, 2), 100))).toMatch(/needs three pairs/);
+  expect(saysOf(ownPowerForFraction(stages.slice(0, 2), 0.7, 45))).toMatch(/at least three points/);
+  expect(saysOf(ownHeartRateAtPower(rates.slice(0, 2), 100))).toMatch(/at least three points/);
   const told = saysOf(
     ownPowerForFraction([{ power: -1, uptake: 15 }, ...stages, { power: 100, uptake: 300 }], 0.7, 45),
   );
@@ -105,7 +105,7 @@ test('the spread of the handbook’s power is seven percent of the uptake, in wa
 
 test('own stages stand before the handbook, and what they refuse is refused', () => {
   expect(cyclePower(0.8, 42, 80, stages)).toEqual(ownPowerForFraction(stages, 0.8, 42));
-  expect(saysOf(cyclePower(0.8, 42, 80, stages.slice(0, 2)))).toMatch(/needs three pairs/);
+  expect(saysOf(cyclePower(0.8, 42, 80, stages.slice(0, 2)))).toMatch(/at least three points/);
 });
 
 test('below unloaded pedalling there is no power, and what cannot be is refused', () => {

@@ -2,7 +2,7 @@ import { method } from '../method.ts';
 import { MOORE_2014, OUR_OWN_DESIGN } from '../sources.ts';
 import { cautionIf, refusalOf, refused, type Estimated, type Refused } from './estimate.ts';
 import { heartRateInput, maximalUptake, power, share, uptake } from './inputs.ts';
-import { lineOfLeastSquares, onLine, readingSd, whereOnLine, type Line } from './straight-line.ts';
+import { lineOfLeastSquares, onLine, readingSd, whereOnLine, type Line } from './line-through-stages.ts';
 
 /** The person's own lines from their own stages: oxygen against watts, and heart rate against watts. */
 

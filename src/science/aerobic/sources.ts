@@ -133,6 +133,11 @@ export const STICKLAND_2003 = cited(
   { doi: '10.1139/h03-021', note: 'Abstract seen: Léger’s lines read low in 122 adults of about 25 years.' },
 );
 
+export const SPREAD_OF_ESTIMATES = cited(
+  'from memory',
+  'Working figures for the spread of estimates of the maximal uptake, collected from several papers.',
+);
+
 // Under a harness
 
 export const TEUNISSEN_2007 = cited(

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { evaluate } from '../evaluate.ts';
 import { headacheOdds, levelAfter, levelOfPressure, partialPressure, steadyLevel } from './carbon-dioxide-level.ts';
 import { carbonDioxideFlow, carbonDioxideMass, flowInCabin, heatToCabin, metabolicHeat } from './exercise-output.ts';
 import { levelAlong, type Cabin, type Exerciser } from './level-along.ts';
@@ -168,6 +169,11 @@ test('parts of a million and mmHg are there and back', () => {
       expect(levelOfPressure(partialPressure(parts, total), total)).toBeCloseTo(parts, 6);
     }),
   );
+});
+
+test('more mechanical power than metabolic heat is refused, as much is not', () => {
+  expect(evaluate(heatToCabin, [300, 300])).toMatchObject({ kind: 'value', value: 0 });
+  expect(evaluate(heatToCabin, [300, 301]).kind).toBe('refused');
 });
 
 test('odds multiply as differences add', () => {

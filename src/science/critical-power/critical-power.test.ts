@@ -3,11 +3,14 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
+  balanceAfterRecovery,
+  balanceAfterWork,
   recoveredInTwoParts,
   recoveryNeeded,
   recoveryTimeConstantOfElite,
   timeConstantOfIntegral,
 } from './balance-steps.ts';
+import { evaluate } from '../evaluate.ts';
 import { balanceAlong, balanceOfRecording, type Stretch } from './balance-along.ts';
 import { powerForTime, timeToExhaustion, workUntilExhaustion, type PowerDuration } from './power-duration.ts';
 import { sessionFeasibility } from './session-feasibility.ts';
@@ -176,6 +179,24 @@ test('the store refills even during work in the integral form, and not by distan
   const hard = [{ power: watts(350), lasting: seconds(60) }];
   expect(balances(hard, person, 'by distance')[0]).toBe(14_000);
   expect(balances(hard, person, 'integral')[0]).toBeGreaterThan(14_000);
+});
+
+test.each([
+  { of: timeToExhaustion, holds: [251, 250, 18_000], broken: [250, 250, 18_000] },
+  { of: balanceAfterWork, holds: [9000, 250, 250, 60], broken: [9000, 249, 250, 60] },
+  { of: balanceAfterRecovery, holds: [18_000, 18_000, 200, 60], broken: [18_001, 18_000, 200, 60] },
+  { of: recoveryNeeded, holds: [9000, 9000, 18_000, 200], broken: [9000, 8999, 18_000, 200] },
+  { of: recoveryNeeded, holds: [9000, 17_999, 18_000, 200], broken: [9000, 18_000, 18_000, 200] },
+])('$of.record.id holds up to its condition, and is refused beyond', ({ of, holds, broken }) => {
+  expect(evaluate(of, holds).kind).toBe('value');
+  expect(evaluate(of, broken)).toMatchObject({ kind: 'refused' });
+});
+
+test('where two moments are equally low the first is told', () => {
+  const person = { criticalPower: watts(250), capacity: joules(20_000) };
+  const session = [350, 250, 250].map((power) => ({ power: watts(power), lasting: seconds(60) }));
+  expect(balanceAlong(session, person)).toMatchObject({ least: 14_000, leastAt: 0 });
+  expect(balanceAlong([...session, { power: watts(260), lasting: seconds(60) }], person)).toMatchObject({ leastAt: 3 });
 });
 
 test('at critical power nothing moves', () => {

@@ -91,6 +91,16 @@ test('on exact data the three fits agree, with the model that made them', () => 
   );
 });
 
+test('the hyperbola is found where the line puts critical power above the easiest trial', () => {
+  const trials = trialsOf([300, 240, 275], [200, 500, 720]);
+  expect(workTimeFit(trials).criticalPower).toBeGreaterThan(240);
+  const { criticalPower, capacity } = hyperbolic(trials);
+  // As SciPy's Nelder and Mead search finds it from twelve places, asked for 1e-9.
+  expect(criticalPower).toBeCloseTo(98.96799, 4);
+  expect(capacity).toBeCloseTo(80_437.92, 1);
+  expect(fitTrials(trials)).toMatchObject({ kind: 'too uncertain', reasons: { length: 2 } });
+});
+
 test('the order of the trials does not matter', () => {
   const trials = trialsOf([390, 330, 300, 285], [131, 246, 470, 690]);
   const [there, back] = [fitTrials(trials), fitTrials(trials.toReversed())];
@@ -179,6 +189,8 @@ test('numbers that are none are refused at their trial', () => {
 
 test('a harder trial that lasted longer is refused', () => {
   expect(reasonOf([250, 280, 320], [180, 330, 720])).toContain('do not follow the model');
+  // Less work in a longer trial: a store, but no power that could be kept.
+  expect(reasonOf([600, 190, 90], [100, 300, 600])).toContain('do not follow the model');
 });
 
 test('an uncertain fit is shown, and not used', () => {

@@ -4,6 +4,9 @@ import { day, type Day } from '#units/day.ts';
 import { DRIFT_PER_DAY, filterLocalLevel, levelAt, smoothLocalLevel } from './local-level.ts';
 import { filterLocalTrend, smoothLocalTrend } from './local-trend.ts';
 import type { Observation } from './observation.ts';
+import { readSet, type SetEstimate } from '../strength/set-estimate.ts';
+import { sessionObservation } from './session-observation.ts';
+import { barLoad, logRatio, repetitions } from '#units/quantity.ts';
 
 /** Readings near one another, so that none is doubted. */
 const anyReading = fc.record({
@@ -154,4 +157,109 @@ test.each([
 ])('readings out of order or without a value are an error of the program', ({ series, says }) => {
   expect(() => filterLocalLevel(series)).toThrow(says);
   expect(() => filterLocalTrend(series)).toThrow(says);
+});
+
+test('a lower bound that is the level itself says nothing new', () => {
+  const [, step] = filterLocalLevel([reading(0, 4.6), reading(0, 4.6, { lowerBound: true })]).steps;
+  expect(step).toMatchObject({ treatment: 'bound not above', level: 4.6, variance: 0.0009 });
+  const [, withTrend] = filterLocalTrend([reading(0, 4.6), reading(0, 4.6, { lowerBound: true })]).steps;
+  expect(withTrend).toMatchObject({ treatment: 'bound not above', filtered: { mean: [4.6, 0] } });
+});
+
+test('a bound that says nothing new, or a start, is not counted in the likelihood', () => {
+  const bound = reading(0, 4.5, { lowerBound: true });
+  for (const filter of [filterLocalLevel, filterLocalTrend]) {
+    expect(filter([reading(0, 4.6)]).logLikelihood).toBe(0);
+    expect(filter([reading(0, 4.6), bound]).logLikelihood).toBe(0);
+    // One innovation of 0 with a variance of 0.0018.
+    const used = -0.5 * Math.log(2 * Math.PI * 0.0018);
+    expect(filter([reading(0, 4.6), reading(0, 4.6)]).logLikelihood).toBeCloseTo(used, 10);
+    // A doubted reading counts with nine times its variance.
+    const doubted = -0.5 * (Math.log(2 * Math.PI * 0.009) + 0.4 ** 2 / 0.009);
+    expect(filter([reading(0, 4.6), reading(0, 5)]).logLikelihood).toBeCloseTo(doubted, 10);
+  }
+});
+
+test('a trend doubts, bounds and starts as the level does', () => {
+  const [, doubted] = filterLocalTrend([reading(0, 4.6), reading(0, 5)]).steps;
+  expect(doubted?.treatment).toBe('widened');
+  expect(doubted?.filtered.mean[0]).toBeCloseTo(4.6 + 0.4 / 10, 12);
+  const [start, lifted] = filterLocalTrend([reading(0, 4.6), reading(0, 4.62, { lowerBound: true })]).steps;
+  expect(start).toMatchObject({ treatment: 'start', innovation: 0, innovationVariance: 0.0009 });
+  expect(start?.filtered.covariance).toEqual([0.0009, 0, 0, 0.001 ** 2]);
+  expect(lifted?.filtered.mean[0]).toBeCloseTo(4.61, 12);
+});
+
+test('a widening counts after its prior’s day and up to the day itself, in either filter', () => {
+  const prior = { day: day(10), level: 4.6, variance: 0.01 };
+  const variances = (on: number) => {
+    const options = { prior, widenings: [{ day: day(on), variance: 0.02 }], driftPerDay: 0, trendDrift: 0, trendSd: 0 };
+    return [
+      filterLocalLevel([reading(20, 4.6)], options).steps[0]?.predictedVariance,
+      filterLocalTrend([reading(20, 4.6)], options).steps[0]?.predicted.covariance[0],
+    ];
+  };
+  for (const variance of [...variances(10), ...variances(21)]) expect(variance).toBeCloseTo(0.01, 12);
+  for (const variance of [...variances(11), ...variances(20)]) expect(variance).toBeCloseTo(0.03, 12);
+});
+
+test('widenings of one stretch are taken in order of their days, however they are given', () => {
+  const widenings = [
+    { day: day(30), variance: 0.01 },
+    { day: day(20), variance: 0.02 },
+  ];
+  const series = [reading(0, 4.6), reading(40, 4.6)];
+  const [one, other] = [widenings, widenings.toReversed()].map((each) =>
+    filterLocalTrend(series, { widenings: each }).steps.at(-1),
+  );
+  expect(one?.predicted).toEqual(other?.predicted);
+  // Twenty days at the start of the trend, ten more after each widening: what is left of a trend is that of ten days.
+  expect(one?.predicted.covariance[3]).toBeCloseTo(0.001 ** 2 + 10 * 1e-8, 12);
+});
+
+test('an observation on the day of its prior is in order', () => {
+  const prior = { day: day(10), level: 4.6, variance: 0.01 };
+  expect(filterLocalLevel([reading(10, 4.6)], { prior }).steps).toHaveLength(1);
+  expect(() => filterLocalTrend([reading(9, 4.6)], { prior })).toThrow(/before the prior/);
+});
+
+test('a session without a set says why it says nothing', () => {
+  expect(sessionObservation(day(0), [])).toEqual({
+    kind: 'none',
+    reason: 'No work set of the session says anything of a maximum.',
+  });
+});
+
+const set = (logMaximum: number, logSd: number, lowerBound: boolean): SetEstimate => {
+  const read = readSet({
+    load: barLoad(100),
+    completed: repetitions(1),
+    effort: { kind: 'failure' },
+    novice: false,
+    of: repetitions(1),
+  });
+  if (read.kind === 'none') throw new Error(read.reason);
+  return { ...read, logMaximum: logRatio(logMaximum), logSd: logRatio(logSd), lowerBound };
+};
+
+test('sets of a session are averaged, bounds only where there is nothing else', () => {
+  const known = [set(4.6, 0.1, false), set(4.7, 0.2, false)];
+  const bounds = [set(4.9, 0.3, true), set(4.8, 0.1, true)];
+  const [ofKnown, ofAll, ofBounds] = [known, [...bounds, ...known], bounds].map((sets) => {
+    const found = sessionObservation(day(3), sets);
+    return found.kind === 'observation' ? found.observation : null;
+  });
+  expect(ofKnown).toEqual({
+    day: 3,
+    y: expect.closeTo(4.65, 12) as number,
+    variance: expect.closeTo(0.025, 12) as number,
+    lowerBound: false,
+  });
+  expect(ofAll).toEqual(ofKnown);
+  expect(ofBounds).toEqual({
+    day: 3,
+    y: expect.closeTo(4.85, 12) as number,
+    variance: expect.closeTo(0.05, 12) as number,
+    lowerBound: true,
+  });
 });

@@ -42,8 +42,8 @@ const slopes = (
   load: number,
   { fatigue, recovery, restMultiplier: rest }: FatigueConstants,
 ): Three => {
-  const short = load - active;
-  const drive = DRIVE * (short > 0 ? Math.min(short, resting) : short);
+  // Nothing resting holds the controller back where it lets go: there, what is short is below 0.
+  const drive = DRIVE * Math.min(load - active, resting);
   const back = (load === 0 ? rest * recovery : recovery) * tired;
   return [back - drive, drive - fatigue * active, fatigue * active - back];
 };
@@ -111,7 +111,7 @@ export const simulateCompartments = method(
       'dM_R / dt = −C + R_r M_F',
       'dM_A / dt = C − F M_A',
       'dM_F / dt = F M_A − R_r M_F',
-      'C = 10 · min(I − M_A, M_R) if M_A < I, else 10 (I − M_A)',
+      'C = 10 · min(I − M_A, M_R)',
       'R_r = r R if I = 0, else R',
     ],
     inputs: [target, time('length of a phase', 't'), fatigueRate, recoveryRate, restMultiplier],

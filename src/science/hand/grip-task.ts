@@ -53,10 +53,10 @@ export const forEachCycle = (task: GripTask, each: (on: number, off: number) => 
     each(0, duration);
     return;
   }
-  // A duration of whole cycles must not gain a sliver of one by rounding.
-  const whole = Math.floor(duration / cycle + 1e-9);
+  const whole = Math.floor(duration / cycle);
   const on = duty * cycle;
   for (let done = 0; done < whole; done += 1) each(on, cycle - on);
   const left = duration - whole * cycle;
+  // A duration of whole cycles must not gain a sliver of one by rounding.
   if (left > 1e-9) each(Math.min(on, left), Math.max(0, left - on));
 };

@@ -50,7 +50,7 @@ export const greatestHourMean = method(
     title: 'Greatest mean load of any hour of a space walk',
     equations: [
       'x = d F_task / F_suited',
-      'X = greatest mean of x over 3 600 s; an hour that begins or ends where a task does',
+      'X = greatest mean of x over 3 600 s; over an hour that begins with a task or ends with one',
       'flagged if X > 0.14',
     ],
     inputs: [...TASK_INPUTS, force('maximum in the suit', 'F_suited', [1, 2000], [10, 1000])],
@@ -64,8 +64,8 @@ export const greatestHourMean = method(
     const reasons = taskProblems(tasks, suitedMaximum);
     if (reasons.length > 0) return { kind: 'refused', reason: reasons.join(' ') };
     const stretches = stretchesOf(tasks, suitedMaximum);
-    // The mean of an hour runs straight between these starts, so that its greatest is at one of them.
-    const starts = stretches.flatMap(({ from, to }) => [from, to, from - HOUR, to - HOUR]);
+    // A mean of an hour stops growing only where its end leaves a task or its start enters one.
+    const starts = stretches.flatMap(({ from, to }) => [from, to - HOUR]);
     const value = fraction(Math.max(...starts.map((start) => within(stretches, start))) / HOUR);
     const aboveLimit = value > HOUR_LIMIT;
     return {

@@ -12,12 +12,13 @@ import {
   type Newtons,
   type Seconds,
 } from '#units/quantity.ts';
+import { evaluate } from '../evaluate.ts';
 import { wPrimeBalance } from '../critical-power/w-prime-balance.ts';
 import { simulateCompartments } from './compartment-simulation.ts';
 import type { FatigueConstants } from './fatigue-constants.table.ts';
 import { forEachCycle, isRest, type GripTask } from './grip-task.ts';
 import { greatestHourMean } from './hour-mean.ts';
-import { balanceImpulse } from './impulse-balance.ts';
+import { balanceImpulse, impulseAfterEase, impulseAfterWork } from './impulse-balance.ts';
 import { marchHand, type HandMarch } from './march.ts';
 import { WORKED_CONSTANTS, WORKED_MAXIMUM, WORKED_TASKS } from './worked-example.ts';
 
@@ -387,6 +388,37 @@ test('a march of rest has no margin to tell, and one point at the end of each re
     trace: [{ at: 100, capacity: 1, load: 0 }],
     cautions: [],
   });
+});
+
+test('a rest after work has its capacity at its end in the trace', () => {
+  const rest: GripTask = { ...(WORKED_TASKS[1] as GripTask), duration: seconds(20), force: newtons(0) };
+  const { trace, tasks } = marched([WORKED_TASKS[1] as GripTask, rest], MAXIMUM, WORKED_CONSTANTS);
+  expect(trace.at(-1)).toEqual({ at: 1820, capacity: 1 - (tasks[1]?.tired ?? 9), load: 0 });
+  expect(tasks[1]?.tired).toBeGreaterThan(0.1);
+});
+
+test('an impulse that is gone when its task ends is gone', () => {
+  const task: GripTask = {
+    ...(WORKED_TASKS[0] as GripTask),
+    duration: seconds(100),
+    force: newtons(100),
+    duty: fraction(1),
+  };
+  // 100 N against 50 for 100 s.
+  const hand = { share: fraction(0.25), testDuty: fraction(1), suitedMaximum: newtons(200), impulse: 5000 };
+  expect(balanceImpulse([task], hand)).toMatchObject({ left: [0], exhausted: { task: 'translate out', at: 100 } });
+  expect(balanceImpulse([task], { ...hand, impulse: 5001 })).toMatchObject({ left: [1], exhausted: null });
+});
+
+test('formulas of the impulse refuse the side that is not theirs', () => {
+  expect(evaluate(impulseAfterWork, [5000, 100, 50, 60])).toEqual({ kind: 'value', value: 2000, cautions: [] });
+  expect(evaluate(impulseAfterWork, [5000, 50, 50, 60])).toMatchObject({ kind: 'value', value: 5000 });
+  expect(evaluate(impulseAfterWork, [5000, 40, 50, 60])).toMatchObject({ kind: 'refused' });
+  expect(evaluate(impulseAfterEase, [1000, 5000, 40, 50, 60]).kind).toBe('value');
+  expect(evaluate(impulseAfterEase, [1000, 5000, 50, 50, 60])).toMatchObject({ kind: 'value', value: 1000 });
+  expect(evaluate(impulseAfterEase, [5000, 5000, 40, 50, 60])).toMatchObject({ kind: 'value', value: 5000 });
+  expect(evaluate(impulseAfterEase, [1000, 5000, 60, 50, 60])).toMatchObject({ kind: 'refused' });
+  expect(evaluate(impulseAfterEase, [6000, 5000, 40, 50, 60])).toMatchObject({ kind: 'refused' });
 });
 
 test('a trace has a point at the end of each contraction', () => {

@@ -140,8 +140,8 @@ const ALL_OUT: Plot = {
 /** Of the maximum; an all-out test falls by far more. Our own design. */
 const LEAST_FALL = 0.05;
 
-const fallsToPlateau = ({ height, plateau, kept }: FittedCurve): boolean =>
-  height >= LEAST_FALL && plateau > 0 && plateau < 1 && kept > LEAST_KEPT + 1e-6 && kept < MOST_KEPT - 1e-6;
+const fallsToPlateau = ({ height, kept }: FittedCurve): boolean =>
+  height >= LEAST_FALL && kept > LEAST_KEPT + 1e-6 && kept < MOST_KEPT - 1e-6;
 
 /** A person's constants from every contraction of an all-out test. */
 export const constantsFromCurve = method(
@@ -180,9 +180,9 @@ export const constantsFromCurve = method(
     if (reason !== undefined) return { kind: 'refused', reason };
     const { meanForces, maximum, on, off } = test;
     const curve = fitFall(meanForces.map((each) => each / maximum));
-    if (!fallsToPlateau(curve)) return implausible('the force does not fall to a plateau between 0 and the maximum');
+    if (!fallsToPlateau(curve)) return implausible('the force does not fall to a plateau');
     const rates = ratesOf(curve, { on, off, rest: REST_MULTIPLIER });
-    if (!rates) return implausible('no rates of fatigue and recovery give this curve');
+    if (!rates) return implausible('the plateau does not lie between 0 and the maximum');
     const duty = fraction(on / (on + off));
     const constants = { ...rates, restMultiplier: REST_MULTIPLIER };
     return plausible(

@@ -115,7 +115,7 @@ export const spaceWalkMargin = method(
     source: OUR_OWN_DESIGN,
     restsOn: [XIA_FREY_LAW_2008, LOOFT_2018, BISHU_1995, MCCLEAN_2023, BJORKSTEN_JONSSON_1977, SKIBA_2015],
     doesNotKnow:
-      'Whether it holds: it is a composition of our own, not validated on suited crews. It goes to the specialist only, with its band, and makes no classes. The band is the noise of the test; the glove, the tasks and the model add their own.',
+      'Whether it holds: it is a composition of our own, not validated on suited crews. It goes to the specialist only, with its band, and makes no classes. The band is the noise of the test; the glove, the tasks and the model add their own. Critical force is taken as tested: the 0.84 of it that can be planned with lies within the band.',
   },
   ({ side, suited, constants, impulse }: SuitedHand, tasks: readonly GripTask[]): SpaceWalkMargin => {
     const maximum = suited.value;

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fraction, kilograms, newtons } from '#units/quantity.ts';
+import { evaluate } from '../evaluate.ts';
 import { enduranceBand } from './endurance-band.ts';
 import {
   ENDURANCE_AUTHORS,
@@ -11,7 +12,7 @@ import {
   enduranceTimeRohmert,
   enduranceTimeRose,
 } from './endurance-time.ts';
-import { gloveFactorByPressure } from './glove-factor.ts';
+import { gloveFactorByPressure, relativeLoad } from './glove-factor.ts';
 import { gloveLosses, handSizeLosses } from './glove.table.ts';
 import { gripNorms } from './grip-norms.table.ts';
 import { gripScore } from './grip-score.ts';
@@ -93,6 +94,15 @@ test.each(handSizeLosses.rows)('a $size hand loses what was published for it', (
     expect(grip.value).toBeCloseTo(400 * FIXTURE.handSizes[size], 9);
     expect(grip.cautions.join(' ').includes('upper bound')).toBe(atMost);
   }
+});
+
+test('a task is a share of the suited maximum, and cannot be above it', () => {
+  expect(evaluate(relativeLoad, [145, 290])).toEqual({ kind: 'value', value: 0.5, cautions: [] });
+  expect(evaluate(relativeLoad, [290, 290])).toMatchObject({ kind: 'value', value: 1 });
+  expect(evaluate(relativeLoad, [291, 290])).toMatchObject({
+    kind: 'refused',
+    reasons: [expect.stringContaining('cannot be done in this suit') as string],
+  });
 });
 
 test('an unknown hand size and an impossible bare maximum are refused', () => {

@@ -3,10 +3,13 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fraction, seconds, type Fraction, type Seconds } from '#units/quantity.ts';
+import { evaluate } from '../evaluate.ts';
 import { simulateCompartments } from './compartment-simulation.ts';
 import { fatigueConstants, POOLED_GRIP, SUSTAINED_GRIP, type FatigueConstants } from './fatigue-constants.table.ts';
 import {
   allOutTimeConstant,
+  cycleRecovery,
+  handMargin,
   intermittentLimit,
   sustainableForce,
   tiredAfterRest,
@@ -335,6 +338,38 @@ test('a hand more tired than its work can make it comes back to its force, and g
   if (full.kind === 'refused') throw new Error(full.reason);
   expect(full.failedAt).toBe(0);
   expect(full.ends[0]?.tired).toBeCloseTo(phase.tired, 3);
+});
+
+test('a hand that is still too tired has only what is left', () => {
+  const { fatigue, recovery } = SUSTAINED_GRIP;
+  expect(contraction(0.999, 0.02, 5, SUSTAINED_GRIP)).toEqual({
+    tired: tiredWhenSpent(fraction(0.999), seconds(5), fatigue, recovery),
+    failedAfter: 0,
+  });
+});
+
+test('a force exactly at what can be held is held without end', () => {
+  const even: FatigueConstants = { fatigue: 0.01, recovery: 0.01, restMultiplier: 10 };
+  expect(sustainedEndurance(fraction(0.5), even)).toMatchObject({ kind: 'without end' });
+  expect(contraction(0, 0.5, 1e6, even)).toEqual({ tired: 0.5, failedAfter: null });
+});
+
+test('the formula of work refuses a force that is lost, and allows it up to that moment', () => {
+  const { fatigue, recovery } = SUSTAINED_GRIP;
+  const after = (start: number, load: number, lasts: number) =>
+    evaluate(tiredAfterWork, [start, load, lasts, fatigue, recovery]).kind;
+  expect(after(0.2, 0.5, 64.16)).toBe('value');
+  expect(after(0.2, 0.5, 64.17)).toBe('refused');
+  expect(after(0.6, 0.5, 1)).toBe('refused');
+  // It comes down in this work, but the force was not there when it began.
+  expect(after(0.999, 0.002, 36_000)).toBe('refused');
+  expect(after(0.5, 0.5, 0)).toBe('value');
+});
+
+test('a margin is what is neither tired nor asked for, and recovery over a cycle lies between that of work and of rest', () => {
+  expect(handMargin(fraction(0.3), fraction(0.5))).toBeCloseTo(0.2, 12);
+  expect(cycleRecovery(fraction(1), 0.001, 12)).toBe(0.001);
+  expect(cycleRecovery(fraction(0.25), 0.001, 12)).toBeCloseTo(0.00925, 12);
 });
 
 test('a force that is just held has not failed at once', () => {

@@ -37,7 +37,7 @@ const CRITIQUES: readonly Critique[] = [
   {
     against: 'acute:chronic ratio',
     found:
-      'odds ratio 2.45 (1.28 to 4.71); 1.95 with a constant and 1.53 with random numbers for the chronic load; c-statistic 0.574, where 0.5 is no model',
+      'odds ratio 2.45 (1.28 to 4.71); 1.95 (1.18 to 3.52) with a constant and 1.53 on average with random numbers for the chronic load; c-statistic 0.574, where 0.5 is no model',
     so: 'no zone of colours, no probability of injury',
     source: IMPELLIZZERI_2021,
   },

@@ -1,6 +1,7 @@
 import { formula } from '../formula.ts';
 import { curveOf, type Curve } from '../plot.ts';
 import { ENGLISH_2020, MOORE_2014, OUR_OWN_DESIGN, SIBONGA_2007 } from '../sources.ts';
+import { MOORE_2010 } from './sources.ts';
 import { FEMORAL_NECK, OXYGEN_UPTAKE, STRENGTH } from './quantities.table.ts';
 
 /** After landing a deficit goes by halves, at a pace of its own for each quantity and person. */
@@ -18,11 +19,11 @@ export const partLeftAfterLanding = formula(
     ],
     output: { name: 'part that is left', symbol: 'left', unit: '1' },
     source: SIBONGA_2007,
-    restsOn: [MOORE_2014, ENGLISH_2020],
+    restsOn: [MOORE_2010, MOORE_2014, ENGLISH_2020],
     doesNotKnow:
       'The exponential shape was fitted to bone; for oxygen uptake and strength it is our own. Some people never return to where they were, and density comes back before the strength of bone does.',
     plot: {
-      says: 'Oxygen uptake is back within a month; strength of the knees takes a season, the femoral neck years. Points: published deficits over the first one after landing.',
+      says: 'Oxygen uptake is back within a month; strength of the knees takes half a year, the femoral neck years. Points: published deficits over the first one after landing.',
       x: { name: 'days after landing', unit: 'd' },
       y: { name: 'part of the deficit that is left', unit: '1' },
       curves: (): readonly Curve[] => [

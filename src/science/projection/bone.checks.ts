@@ -1,3 +1,5 @@
+import { boneDensity } from '#units/quantity.ts';
+import { standardScore } from '../bone/standard-score.ts';
 import { printedResults, printedRows, type Check } from '../check.ts';
 import { RECOMPUTED, SCIPY } from '../sources.ts';
 import { halfLifeBetween, partLeftAfterLanding } from './after-landing.ts';
@@ -54,6 +56,25 @@ export const boneChecks: readonly Check[] = [
     ['change under −10 % with the earlier mission', under(-3.2428843597728356, 2.082868810689503, -10), 0.000589],
   ]),
 ];
+
+const scoreAfter = (change: number) => (): number =>
+  standardScore(boneDensity(densityAfterChange(0.88, change)), boneDensity(0.934), boneDensity(0.137));
+
+/** A man, against young men: femoral neck 0.934, SD 0.137. */
+export const scoreChecks: readonly Check[] = (
+  [
+    ['T score after six months, from other people', scoreAfter(-2.82), -0.575299],
+    ['T score after six months, with the earlier mission', scoreAfter(-3.2428843597728356), -0.602463],
+  ] as const
+).map(([title, compute, printed]) => ({
+  kind: 'series',
+  title,
+  compute,
+  printed,
+  within: 5e-7,
+  because: SIX,
+  source: RECOMPUTED,
+}));
 
 export const landingChecks: readonly Check[] = [
   ...printedRows(RECOMPUTED, 5e-7, SIX, [

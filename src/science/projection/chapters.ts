@@ -5,7 +5,7 @@ import { halfLifeBetween, partLeftAfterLanding } from './after-landing.ts';
 import { amplitudeOfChange, amplitudeOfStudies } from './amplitude.ts';
 import { boneChange, boneChangeSd, densityAfterChange, measuredChangeSd, rateStandardError } from './bone-change.ts';
 import { boneRatePosterior } from './bone-rate.ts';
-import { boneChecks, boneCourseChecks, landingChecks } from './bone.checks.ts';
+import { boneChecks, boneCourseChecks, landingChecks, scoreChecks } from './bone.checks.ts';
 import { boneCourse, boneCourseSaturating, oxygenUptakeCourse, strengthCourse } from './course.ts';
 import { amplitudeAtDose, amplitudeSdAtDose, boneRateAtDose, boneRateSdAtDose, effectiveDose } from './dose.ts';
 import { forecast } from './forecast.ts';
@@ -63,7 +63,7 @@ export const PROJECTION: Part = {
       says: 'Other people and earlier missions; scans exist only before and after.',
       formulas: [rateStandardError, boneChange, boneChangeSd, measuredChangeSd, densityAfterChange],
       methods: [boneRatePosterior],
-      checks: boneChecks,
+      checks: [...boneChecks, ...scoreChecks],
     },
     {
       heading: 'After landing',

@@ -110,6 +110,20 @@ test('a band becomes a warning beyond half as long again as the longest mission,
   expect(late.cautions).toEqual([expect.stringMatching(/Day 340 .* nobody knows/)]);
 });
 
+test('a steady rate of bone loss is doubted beyond seven months, the saturating course is not', () => {
+  const saturating = modelOf(
+    boneModel({ site: FEMORAL_NECK, course: boneCourseSaturating, missions: [], training: TRAINING }),
+  );
+  const cautionsOf = (model: ProjectionModel, day: number): readonly string[] =>
+    told({ ...GIVEN, model, landings: [{ day, weight: 1 }], lines: [] }).cautions;
+  expect(cautionsOf(BONE, 213)).toEqual([]);
+  expect(cautionsOf(BONE, 214)).toEqual([
+    'Beyond about seven months a steady rate of bone loss overstates it: look at the saturating course beside it.',
+  ]);
+  expect(cautionsOf(saturating, 214)).toEqual([]);
+  expect(cautionsOf(saturating, 439)).toHaveLength(1);
+});
+
 test('what the joint projection refuses, a forecast refuses', () => {
   expect(forecast({ ...GIVEN, days: [] })).toMatchObject({
     kind: 'refused',

@@ -1,14 +1,17 @@
 import { method } from '../method.ts';
+import type { Curve } from '../plot.ts';
 import { randomStream } from '../random.ts';
 import { BLACKMAN_VIGNA_2021, OUR_OWN_DESIGN } from '../sources.ts';
 import type { Refused } from './adherence.ts';
+import { oxygenUptakeCourse } from './course.ts';
 import { drawPeople, startWalk, walkOn, type DrawnPeople, type Walk } from './joint-draws.ts';
-import { faultOfLandings, weighedLandings, type LandingDay } from './landing.ts';
+import { cautionsOn, faultOfLandings, landingWindow, weighedLandings, type LandingDay } from './landing.ts';
 import { faultOfLine, type Line } from './line.ts';
-import { readOff, type ProjectionModel } from './model.ts';
+import { logModel, readOff, type ProjectionModel } from './model.ts';
 import { fillNormals } from './normal-draws.ts';
 import { quantilesOf } from './order-statistics.ts';
-import { beyondTheData, type Asked } from './prediction.ts';
+import { OXYGEN_UPTAKE } from './quantities.table.ts';
+import type { Asked } from './prediction.ts';
 import { DOORNIK_2005, HYNDMAN_FAN_1996, MARSAGLIA_TSANG_2000 } from './sources.ts';
 
 /** Everything unknown at once, through flight, landing and after it: drawn, because no closed form has all of it. */
@@ -112,6 +115,42 @@ const placeOfLine = (model: ProjectionModel, line: Line): number | Refused => {
     : { kind: 'refused', reason: `"${line.name}" must lie above zero; it is ${line.at}.` };
 };
 
+const PLOTTED_DAYS = [
+  0, 1, 2, 3, 5, 7, 10, 14, 21, 30, 45, 60, 80, 100, 120, 140, 150, 160, 170, 180, 190, 195, 200, 210, 220,
+];
+const PLOTTED_TESTS = [
+  { day: 15, value: 36.5, sd: 0.06 },
+  { day: 45, value: 37.5, sd: 0.06 },
+];
+
+/** A person with two tests in flight, whose landing lies between days 150 and 190. */
+const exampleCurves = (): readonly Curve[] => {
+  const made = logModel({
+    quantity: OXYGEN_UPTAKE,
+    course: oxygenUptakeCourse,
+    pre: { value: 42, sd: 0.03 },
+    tests: PLOTTED_TESTS,
+    training: { planned: 540, reference: 600, done: 19, missed: 5 },
+  });
+  if (made.kind === 'refused') return [];
+  const drawn = jointProjection({
+    model: made.model,
+    of: 'value',
+    landings: landingWindow(150, 190),
+    days: PLOTTED_DAYS,
+    draws: 1000,
+    seed: 1,
+    levels: [0.05, 0.25, 0.5, 0.75, 0.95],
+  });
+  if (drawn.kind === 'refused') return [];
+  const fan = (label: string, low: number, high: number): Curve => ({
+    label,
+    points: drawn.days.map(({ day, values }) => [day, values[2] ?? 0] as const),
+    band: drawn.days.map(({ values }) => [values[low] ?? 0, values[high] ?? 0] as const),
+  });
+  return [fan('nine tenths', 0, 4), fan('one half', 1, 3)];
+};
+
 /** Bands through flight, landing and after it, with everything unknown at once. */
 export const jointProjection = method(
   {
@@ -147,6 +186,12 @@ export const jointProjection = method(
     restsOn: [BLACKMAN_VIGNA_2021, MARSAGLIA_TSANG_2000, DOORNIK_2005, HYNDMAN_FAN_1996],
     doesNotKnow:
       'A quantile from n draws lies at its level only to within √(p · (1 − p) / n): 0.002 at p = 0.05 and 10,000 draws. Adherence, amplitude, drift, landing and recovery count as independent of one another.',
+    plot: {
+      says: 'Two tests in flight, a landing between days 150 and 190, recovery after it: the band is widest where some have landed and some have not.',
+      x: { name: 'days after launch', unit: 'd' },
+      y: { name: 'maximal oxygen uptake', unit: 'mL/(kg min)' },
+      curves: exampleCurves,
+    },
   },
   (given: JointGiven): JointResult => {
     const fault = faultOf(given);
@@ -171,7 +216,7 @@ export const jointProjection = method(
       days: rows,
       lowest: read(walk.lowest),
       under: line && typeof place === 'number' ? { kind: 'estimate', line, byDay, ever } : refusedOr(place),
-      cautions: beyondTheData(Math.min(days.at(-1) ?? 0, lastLanding), model.longestFlight),
+      cautions: cautionsOn(model, Math.min(days.at(-1) ?? 0, lastLanding)),
     };
   },
 );

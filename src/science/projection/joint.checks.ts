@@ -27,6 +27,7 @@ const KNOWN: ProjectionModel = {
   course: boneCourse,
   driftPerDay: 0,
   longestFlight: 438,
+  courseHolds: null,
   halfLife: 211,
   halfLifeLogSd: 0,
   ownMeasurements: 1,

@@ -46,6 +46,12 @@ export const weighedLandings = (landings: readonly LandingDay[]): readonly Landi
     .toSorted((a, b) => a.day - b.day);
 };
 
+/** What to say of a flight day that lies beyond the data, or beyond what the course is good for. */
+export const cautionsOn = ({ longestFlight, courseHolds }: ProjectionModel, day: number): readonly string[] => [
+  ...beyondTheData(day, longestFlight),
+  ...(courseHolds && day > courseHolds.until ? [courseHolds.beyond] : []),
+];
+
 export type AtLanding =
   | {
       readonly kind: 'estimate';
@@ -98,7 +104,7 @@ export const valueAtLanding = method(
       low: at(0.05),
       high: at(0.95),
       components,
-      cautions: last ? beyondTheData(last.day, model.longestFlight) : [],
+      cautions: last ? cautionsOn(model, last.day) : [],
     };
   },
 );

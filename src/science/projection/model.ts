@@ -18,6 +18,8 @@ export interface ProjectionModel {
   readonly course: (day: number) => number;
   readonly driftPerDay: number;
   readonly longestFlight: number;
+  /** Where the course itself is only good for a time: until which flight day, and what to do after it. */
+  readonly courseHolds: { readonly until: number; readonly beyond: string } | null;
   readonly halfLife: number;
   readonly halfLifeLogSd: number;
   /** How often this person’s own change was measured. */
@@ -103,8 +105,25 @@ export const logModel = ({ quantity, course, pre, tests, training }: LogModelGiv
   const ownMeasurements = tests.length;
   return {
     kind: 'model',
-    model: { scale: 'log', course, driftPerDay, longestFlight, halfLife, halfLifeLogSd, ownMeasurements, slices },
+    model: {
+      scale: 'log',
+      course,
+      driftPerDay,
+      longestFlight,
+      courseHolds: null,
+      halfLife,
+      halfLifeLogSd,
+      ownMeasurements,
+      slices,
+    },
   };
+};
+
+/** About seven months. */
+const STEADY_RATE = {
+  until: 213,
+  beyond:
+    'Beyond about seven months a steady rate of bone loss overstates it: look at the saturating course beside it.',
 };
 
 export interface BoneModelGiven {
@@ -129,7 +148,17 @@ export const boneModel = ({ site, course = boneCourse, missions, training }: Bon
   const ownMeasurements = missions.length;
   return {
     kind: 'model',
-    model: { scale: 'percent', course, driftPerDay, longestFlight, halfLife, halfLifeLogSd, ownMeasurements, slices },
+    model: {
+      scale: 'percent',
+      course,
+      driftPerDay,
+      longestFlight,
+      courseHolds: course === boneCourse ? STEADY_RATE : null,
+      halfLife,
+      halfLifeLogSd,
+      ownMeasurements,
+      slices,
+    },
   };
 };
 

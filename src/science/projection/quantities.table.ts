@@ -1,4 +1,5 @@
 import { ENGLISH_2020, LEBLANC_2000, MOORE_2014, MOORE_2015, OUR_OWN_DESIGN } from '../sources.ts';
+import { MOORE_2010 } from './sources.ts';
 import type { SourcedTable } from '../sourced-table.ts';
 
 /** The longest mission in the data that a course rests on [d]. */
@@ -65,7 +66,7 @@ export const LOG_QUANTITIES: SourcedTable<LogQuantity> = {
     revision: 1,
     title: 'What is known of other people: oxygen uptake and strength',
     source: OUR_OWN_DESIGN,
-    restsOn: [MOORE_2014, MOORE_2015, ENGLISH_2020],
+    restsOn: [MOORE_2010, MOORE_2014, MOORE_2015, ENGLISH_2020],
     doesNotKnow:
       'Only the published changes, the length of missions and the half-lives after landing rest on papers. Slopes on the dose, drifts, the spread of half-lives and the spread of the amplitude of strength are our own and may be edited: no trial has drawn lots for the dose of training in flight.',
   },

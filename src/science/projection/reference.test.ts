@@ -63,6 +63,8 @@ interface BoneOutcome {
   readonly underMinus5: number;
   readonly underMinus10: number;
   readonly density: number;
+  readonly t: number;
+  readonly underMinus2T: number;
 }
 interface Rate {
   readonly rate: number;
@@ -283,15 +285,30 @@ test('bone as in the worked example', () => {
       if (posterior.kind === 'refused') throw new Error(posterior.reason);
       near(posterior.mean, after.rate);
       near(posterior.sd, after.sd);
-      for (const { rate, sd, months, change, changeSd, measuredSd, underMinus5, underMinus10, density } of [
-        before,
-        after,
-      ]) {
+      for (const {
+        rate,
+        sd,
+        months,
+        change,
+        changeSd,
+        measuredSd,
+        underMinus5,
+        underMinus10,
+        density,
+        t,
+        underMinus2T,
+      } of [before, after]) {
         near(rate * months, change);
         near(boneChangeSd(months, sd, 0.25), changeSd);
         near(measuredChangeSd(changeSd, 1.8), measuredSd);
         near(densityAfterChange(0.88, change), density);
-        for (const [at, chance] of [[-5, underMinus5] as const, [-10, underMinus10] as const]) {
+        near((densityAfterChange(0.88, change) - 0.934) / 0.137, t);
+        const atMinus2 = 100 * ((0.934 - 2 * 0.137) / 0.88 - 1);
+        for (const [at, chance] of [
+          [-5, underMinus5] as const,
+          [-10, underMinus10] as const,
+          [atMinus2, underMinus2T] as const,
+        ]) {
           const result = chanceUnderLine([{ weight: 1, mean: change, sd: changeSd }], 'percent', {
             name: 'a line',
             at,

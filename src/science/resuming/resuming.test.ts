@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { evaluate } from '../evaluate.ts';
 import { coverage, coverageOfPlan, type CoverageOverride, type PlannedQualities } from './coverage.ts';
 import { OLDER_RESUME_RULE, olderLoad, olderSets } from './older-resume-rule.table.ts';
 import {
@@ -175,6 +176,11 @@ test('the lines of the older rule follow each other day by day, and its table sh
 test('coverage is as a separate program has it', () => {
   for (const [done, substituted, each, planned, printed] of fixture.coverage)
     expect(coverage(done, substituted, fraction(each), planned)).toBeCloseTo(printed, 14);
+});
+
+test('more done and substituted than planned is refused, as much is not', () => {
+  expect(evaluate(coverage, [3, 1, 0.5, 4])).toMatchObject({ kind: 'value', value: 0.875 });
+  expect(evaluate(coverage, [3, 2, 0.5, 4])).toMatchObject({ kind: 'refused' });
 });
 
 const SUBSTITUTE_IDS = SUBSTITUTES.rows.map(({ id }) => id);

@@ -38,10 +38,10 @@ export const MECK_2001 = cited(
 );
 export const BALANCE_2023 = cited(
   'seen',
-  'Frontiers in Neural Circuits (2023): standing balance after about six months in flight.',
+  'Frontiers in Neural Circuits (2023) Sensory organization of postural control after long term space flight.',
   {
     doi: '10.3389/fncir.2023.1135434',
-    note: 'Authors and title were not noted; 33 people, hardest condition −27 %, tested on days 3, 7 and 10.',
+    note: 'The abstract was seen, its authors were not noted; 33 people after 166 to 196 days, −27 % in the hardest test, on days 3, 7 and 10.',
   },
 );
 export const PALOSKI_1999 = cited('from memory', 'Paloski W.H. et al.: recovery of balance after short flights.', {

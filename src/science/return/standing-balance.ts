@@ -17,7 +17,7 @@ export const equilibriumScore = formula(
     id: 'return/equilibrium-score',
     revision: 1,
     title: 'Score of one trial of standing balance (%)',
-    equation: '100 · (12.5 − (θ_max − θ_min)) / 12.5, and 0 from a sway of 12.5° on',
+    equation: '100 · (12.5 − (θ_max − θ_min)) / 12.5 where θ_max − θ_min < 12.5, else 0',
     inputs: [lean('furthest lean forward', 'θ_max'), lean('furthest lean backward', 'θ_min')],
     output: { name: 'score of the trial', symbol: 's', unit: '%' },
     conditions: [

@@ -22,11 +22,14 @@ type Multiplier = Formula<[Repetitions], Fraction>;
 
 const authorOf = (multiplier: AnyFormula): string => multiplier.record.title.split(', ')[1] as string;
 
+/** A sum outside brackets is bracketed before it is multiplied. */
+const asFactor = (equation: string): string => (/^[^(]* [+−] /.test(equation) ? `(${equation})` : equation);
+
 const record = (multiplier: Multiplier): FormulaRecord => ({
   ...multiplier.record,
   id: multiplier.record.id.replace('repetition-multiplier', 'one-rep-max'),
   title: `One-repetition maximum [kg] of a set, ${authorOf(multiplier)}`,
-  equation: `w where n_eff ≤ 1, else w · ${multiplier.record.equation.replaceAll(/\bn\b/g, 'n_eff')}`,
+  equation: `w where n_eff ≤ 1, else w · ${asFactor(multiplier.record.equation.replaceAll(/\bn\b/g, 'n_eff'))}`,
   inputs: [
     loadInput('load', 'w'),
     ...multiplier.record.inputs.map((input) => count('effective repetitions', 'n_eff', input.possible, input.valid)),

@@ -1,7 +1,6 @@
 import { formula, type FormulaInput, type FormulaOutput } from '../formula.ts';
 import { load } from '../inputs.ts';
-import { OUR_OWN_DESIGN } from '../sources.ts';
-import { BANYARD_2017, HUGHES_2019 } from './sources.ts';
+import { BANYARD_2017, HUGHES_2019, VENABLES_RIPLEY_2002 } from './sources.ts';
 import {
   barLoad,
   kilograms,
@@ -101,7 +100,7 @@ export const standardErrorOfLoad = formula(
       },
     ],
     output: { name: 'standard error', symbol: 'SE', unit: 'kg' },
-    source: OUR_OWN_DESIGN,
+    source: VENABLES_RIPLEY_2002,
     restsOn: [BANYARD_2017],
     doesNotKnow:
       'Whether the line is straight up to the maximum, and what the person does on another day: published errors of the whole method are five to ten times larger. It stands on k − 2 degrees of freedom.',
@@ -123,7 +122,7 @@ export const standardErrorWithThreshold = formula(
       slope,
     ],
     output: { name: 'standard error', symbol: 'SE', unit: 'kg' },
-    source: OUR_OWN_DESIGN,
+    source: VENABLES_RIPLEY_2002,
     restsOn: [BANYARD_2017],
     doesNotKnow: 'Whether the threshold of a group is that of this person.',
   },

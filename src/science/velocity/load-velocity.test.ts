@@ -10,7 +10,8 @@ import {
   type LoadVelocityPoint,
   type VelocityThreshold,
 } from './load-velocity.ts';
-import { velocityOfLoad } from './load-velocity-line.ts';
+import { loadOfVelocity, velocityOfLoad } from './load-velocity-line.ts';
+import { evaluate } from '../evaluate.ts';
 
 interface Reference {
   readonly sets: readonly { readonly load: number; readonly velocity: number }[];
@@ -144,6 +145,31 @@ test('a set less heavy than it might be is told', () => {
   const { cautions, profile } = estimate(light, { velocity: metresPerSecond(0.17) });
   expect(cautions).toEqual(['The heaviest load is 79.6 % of the result: it is read well beyond what was lifted.']);
   expect(profile.heaviest).toBe(95);
+});
+
+/** Sets on v = a − L / 256, exact in binary. */
+const onBinaryLine = (start: number, loads: readonly number[]): readonly LoadVelocityPoint[] =>
+  loads.map((load) => point(load, start - load / 256));
+
+test('a heaviest set of exactly three quarters of the result is heavy enough', () => {
+  const { value, cautions } = estimate(onBinaryLine(1.5, [48, 96, 144, 192]), { velocity: metresPerSecond(0.5) });
+  expect(value).toBe(256);
+  expect(cautions).toHaveLength(1);
+});
+
+test('a result that is the heaviest load itself is a result', () => {
+  expect(estimate(onBinaryLine(1.5, [64, 128, 192, 256]), { velocity: metresPerSecond(0.5) }).value).toBe(256);
+});
+
+test('the velocity without load is no threshold', () => {
+  const found = oneRepMaxOfVelocity(onBinaryLine(1, [64, 128, 160, 224]), { velocity: metresPerSecond(1) });
+  expect(found).toEqual({ kind: 'refused', reason: 'At 1 m/s the line is above any load: the threshold is too fast.' });
+});
+
+test('a load is read only below the velocity without load', () => {
+  const SLOW = 'The velocity must lie below that without load.';
+  for (const velocity of [1.25, 1.5])
+    expect(evaluate(loadOfVelocity, [velocity, 1.25, -0.01])).toEqual({ kind: 'refused', reasons: [SLOW] });
 });
 
 const point = (load: number, velocity: number): LoadVelocityPoint => ({

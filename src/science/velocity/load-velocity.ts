@@ -4,7 +4,7 @@ import { load } from '../inputs.ts';
 import { method, type MethodRecord } from '../method.ts';
 import { straightLine, type StraightLine } from '../numeric/straight-line.ts';
 import { spaced, type Curve } from '../plot.ts';
-import { HELMS_2017, OUR_OWN_DESIGN } from '../sources.ts';
+import { HELMS_2017 } from '../sources.ts';
 import {
   loadOfVelocity,
   standardErrorOfLoad,
@@ -12,7 +12,7 @@ import {
   velocityOfLoad,
   type VelocitySlope,
 } from './load-velocity-line.ts';
-import { BANYARD_2017, HUGHES_2019 } from './sources.ts';
+import { BANYARD_2017, HUGHES_2019, VENABLES_RIPLEY_2002 } from './sources.ts';
 import { barLoad, metresPerSecond, type BarLoad, type Kilograms, type MetresPerSecond } from '#units/quantity.ts';
 
 /**
@@ -215,7 +215,7 @@ const MAXIMUM_RECORD: MethodRecord = {
     'A result above the heaviest load by more than a third: the heaviest load must be at least 75 % of it.',
   ],
   source: BANYARD_2017,
-  restsOn: [HUGHES_2019, HELMS_2017, OUR_OWN_DESIGN],
+  restsOn: [HUGHES_2019, HELMS_2017, VENABLES_RIPLEY_2002],
   doesNotKnow: `${ONE_PLACE} In squats the method read 11 kg (7 %) off and mostly too high, up to 28 %; the standard error here is only that of the line. Taking 0.30 or 0.23 m/s for the threshold of a squat moves the result by some 5 %: a person’s own measured velocity is better. Weightless no threshold is known.`,
   plot: {
     says: 'Four sets up to 100 kg make a line; read at the velocity of a last repetition it gives 120 kg. The flatter the line, the more a wrong threshold costs.',

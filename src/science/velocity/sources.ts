@@ -20,6 +20,11 @@ export const FAHS_2019 = cited(
   'Fahs C.A., Blumkaitis J.C., Rossow L.M. (2019) Factors related to average concentric velocity of four barbell exercises at various loads. Journal of Strength and Conditioning Research 33(3):597–605.',
   { doi: '10.1519/JSC.0000000000003043', note: 'The abstract was seen; authors and title from memory.' },
 );
+export const VENABLES_RIPLEY_2002 = cited(
+  'from memory',
+  'Venables W.N., Ripley B.D. (2002) Modern applied statistics with S, 4th edition. Springer.',
+  { note: 'Its dose.p reads a line backwards with this standard error; values were checked against it.' },
+);
 /** Nobody in particular: thresholds that are handed on without a paper. */
 export const GENERIC_THRESHOLDS = cited(
   'from memory',

@@ -1,7 +1,7 @@
 import { startTransition, useEffect, useEffectEvent, useState } from 'react';
 import { useIsPrinting } from './printing.ts';
 
-/** Chapters drawn at first: more than a window holds. */
+/** Chapters drawn at first, and below one that is gone to: more than a window holds. */
 const AT_FIRST = 2;
 
 /**
@@ -11,7 +11,7 @@ const AT_FIRST = 2;
  */
 export const useDrawnGradually = (of: number, placeOf: (id: string) => number): number => {
   const isPrinting = useIsPrinting();
-  const [drawn, setDrawn] = useState(() => Math.max(AT_FIRST, placeOf(addressed()) + 1));
+  const [drawn, setDrawn] = useState(() => placeOf(addressed()) + 1 + AT_FIRST);
   useEffect(() => {
     if (drawn >= of) return;
     const timer = setTimeout(() => startTransition(() => setDrawn(drawn + 1)), 0);
@@ -19,7 +19,7 @@ export const useDrawnGradually = (of: number, placeOf: (id: string) => number): 
   }, [drawn, of]);
   const go = useEffectEvent((): void => {
     const place = placeOf(addressed());
-    if (place >= drawn) setDrawn(place + 1);
+    if (place >= drawn) setDrawn(place + 1 + AT_FIRST);
     // Found when it is drawn: in the next turn.
     setTimeout(showAddressed, 0);
   });
@@ -34,6 +34,10 @@ export const useDrawnGradually = (of: number, placeOf: (id: string) => number): 
 /** The id in an address such as evidence#one-rep-max/wathan. */
 const addressed = (): string => decodeURIComponent(location.hash.slice(1));
 
+/** What lies above is only estimated until it is laid out: the place is taken again when it has been. */
 const showAddressed = (): void => {
-  if (addressed() !== '') document.getElementById(addressed())?.scrollIntoView();
+  const show = (): void => document.getElementById(addressed())?.scrollIntoView();
+  if (addressed() === '') return;
+  show();
+  requestAnimationFrame(() => requestAnimationFrame(show));
 };

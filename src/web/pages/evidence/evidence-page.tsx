@@ -1,12 +1,15 @@
 import { useEffect, useMemo, useState, useDeferredValue, type ClipboardEvent } from 'react';
 import { ALL_CHECKS, ALL_SOURCES, PARTS } from '#science/textbook.ts';
 import { Button, useTitle } from '../../parts/parts.ts';
+import { useHouse } from '../../windows.ts';
+import { byAuthor } from './by-author.ts';
 import { ChapterSection } from './chapter-section.tsx';
 import { CheckRunContext, useCheckRun } from './checks/check-run-context.ts';
 import { Contents } from './contents.tsx';
 import { copiedText } from './copied-text.ts';
 import { useCurrentChapter } from './current-chapter.ts';
 import { useDrawnGradually } from './drawn-gradually.ts';
+import { ShownPerson } from './entries/screen-links.tsx';
 import { Front } from './front.tsx';
 import { outlineOf, recordOf, type OutlinePart } from './outline.ts';
 import { pageStyles } from './page-styles.ts';
@@ -15,15 +18,17 @@ import { SourcesSection } from './sources-section.tsx';
 import styles from './evidence-page.module.css';
 
 const OUTLINE = outlineOf(PARTS);
+const SOURCES = byAuthor(ALL_SOURCES);
 
 /** The textbook of every formula, method and table, each check computed anew while it is read. */
 export default function EvidencePage() {
   useTitle('Evidence');
+  const { data: house } = useHouse();
   const run = useCheckRun(ALL_CHECKS);
   const [sought, setSought] = useState('');
   const words = useDeferredValue(sought);
   const parts = useMemo(() => foundIn(OUTLINE, wordsOf(words)), [words]);
-  const sources = useMemo(() => foundSources(ALL_SOURCES, wordsOf(words)), [words]);
+  const sources = useMemo(() => foundSources(SOURCES, wordsOf(words)), [words]);
   const chapters = useMemo(() => inOrder(parts), [parts]);
   const drawn = useDrawnGradually(chapters.length + 1, (id) => placeOf(chapters, id));
   const anchors = useMemo(() => [...chapters.map(({ chapter }) => chapter.anchor), 'sources'], [chapters]);
@@ -31,7 +36,7 @@ export default function EvidencePage() {
   return (
     <CheckRunContext value={run}>
       <div className={styles['book']} onCopy={copyReadably}>
-        <Front parts={OUTLINE} sources={ALL_SOURCES} onSeek={setSought} />
+        <Front parts={OUTLINE} sources={SOURCES} onSeek={setSought} />
         <div className={styles['frame']}>
           <Contents
             parts={parts}
@@ -43,9 +48,11 @@ export default function EvidencePage() {
           />
           <div className={styles['text']}>
             {chapters.length + sources.length === 0 && <NothingFound sought={words} onShowAll={() => setSought('')} />}
-            {chapters.slice(0, drawn).map(({ chapter, begins }) => (
-              <ChapterSection key={chapter.anchor} chapter={chapter} begins={begins} />
-            ))}
+            <ShownPerson value={house?.people[0]?.id ?? null}>
+              {chapters.slice(0, drawn).map(({ chapter, begins }) => (
+                <ChapterSection key={chapter.anchor} chapter={chapter} begins={begins} />
+              ))}
+            </ShownPerson>
             {drawn > chapters.length && sources.length > 0 && <SourcesSection sources={sources} parts={OUTLINE} />}
           </div>
         </div>

@@ -19,7 +19,9 @@ const subscribe = (listen: () => void): (() => void) => {
   if (listeners.size === 0) {
     addEventListener('beforeprint', began);
     addEventListener('afterprint', ended);
-    matchMedia('print').addEventListener('change', changed);
+    const paper = matchMedia('print');
+    paper.addEventListener('change', changed);
+    isPrinting = paper.matches;
   }
   listeners.add(listen);
   return () => listeners.delete(listen);

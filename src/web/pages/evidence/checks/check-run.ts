@@ -25,7 +25,7 @@ export interface CheckRun {
 /** How long the page may be held up at a time [ms], and with how many checks that is tried first. */
 const PATIENCE = 8;
 const FIRST_SLICE = 16;
-const LARGEST_SLICE = 400;
+const LARGEST_SLICE = 48;
 
 /** What a browser's own timeline shows of it. */
 export const CHECKS_MEASURE = 'evidence: checks';

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Check } from '#science/check.ts';
 import type { FormulaInput } from '#science/formula.ts';
-import { join } from '../../../parts/parts.ts';
+import { join } from '#web/parts/parts.ts';
 import { MathText } from '../equation/math-text.tsx';
 import { Prose } from '../equation/prose.tsx';
 import { shownNumber } from '../shown-number.ts';
@@ -19,6 +19,7 @@ interface CheckTableProps {
 
 const RESULT_COLUMNS = 4;
 const NARROW = 3;
+const ROOMY = 9;
 
 /** What was printed, and what comes out here and now. Rows stand under the reason for their tolerance. */
 export function CheckTable({ label, checks, inputs }: CheckTableProps) {
@@ -27,7 +28,7 @@ export function CheckTable({ label, checks, inputs }: CheckTableProps) {
   const isNarrow = inputs !== undefined && inputs.length <= NARROW && checks.length > NARROW;
   return (
     <section className={join(styles['scroll'], isNarrow && styles['narrow'])} aria-label={label}>
-      <table className={styles['checks']}>
+      <table className={join(styles['checks'], width > ROOMY && styles['crowded'])}>
         <CheckHead {...(inputs ? { inputs } : {})} />
         {groups.map((group, place) => (
           <tbody key={place}>
@@ -50,8 +51,8 @@ function CheckHead({ inputs }: Pick<CheckTableProps, 'inputs'>) {
   return (
     <thead>
       <tr>
-        {inputs?.map(({ name, symbol, unit }) => (
-          <th scope="col" className="number" key={symbol + name} title={`${name} [${unit}]`}>
+        {inputs?.map(({ name, symbol, unit }, place) => (
+          <th scope="col" className="number" key={place} title={`${name} [${unit}]`}>
             <MathText text={symbol} />
           </th>
         )) ?? <th scope="col">Of</th>}
@@ -98,6 +99,7 @@ interface OutcomeProps {
 
 const USUAL_FIGURES = 6;
 const MOST_FIGURES = 15;
+const TOLERANCE_FIGURES = 3;
 
 /** Where a value is off by little, the figures in which it is off are shown. */
 const figuresFor = ({ printed, within }: Check, found: Recomputed | undefined): number => {
@@ -108,7 +110,7 @@ const figuresFor = ({ printed, within }: Check, found: Recomputed | undefined): 
 
 function Outcome({ found, check }: OutcomeProps): ReactNode {
   const { within } = check;
-  const tolerance = <td className="number soft">{within === 0 ? 'exact' : shownNumber(within)}</td>;
+  const tolerance = <td className="number soft">{within === 0 ? 'exact' : shownNumber(within, TOLERANCE_FIGURES)}</td>;
   if (!found)
     return (
       <>

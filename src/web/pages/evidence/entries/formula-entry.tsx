@@ -2,6 +2,7 @@ import type { FormulaCheck } from '#science/check.ts';
 import type { AnyFormula } from '#science/formula.ts';
 import { CheckFold } from '../checks/check-fold.tsx';
 import { Equation } from '../equation/math-text.tsx';
+import { wholeEquation } from '../equation/whole-equation.ts';
 import { Prose } from '../equation/prose.tsx';
 import { shownNumber, shownUnit } from '../shown-number.ts';
 import { TryIt } from '../trying/try-it.tsx';
@@ -32,7 +33,7 @@ export function FormulaEntry({ formula, checks }: FormulaEntryProps) {
         </>
       }
     >
-      <Equation text={`${output.symbol} = ${equation}`} />
+      <Equation text={wholeEquation(output.symbol, equation)} />
       <QuantityTable of={record.title} inputs={inputs} outputs={[output]} />
       {conditions.map(({ says }) => (
         <p key={says}>

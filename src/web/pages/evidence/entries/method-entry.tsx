@@ -26,8 +26,8 @@ export function MethodEntry({ method: { record }, checks }: MethodEntryProps) {
       }
     >
       <ol className={styles['steps']}>
-        {equations.map((equation) => (
-          <li key={equation}>
+        {equations.map((equation, place) => (
+          <li key={place}>
             <Equation text={equation} />
           </li>
         ))}

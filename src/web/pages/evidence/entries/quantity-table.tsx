@@ -24,8 +24,8 @@ export function QuantityTable({ of, inputs, outputs }: QuantityTableProps) {
           </tr>
         </thead>
         <tbody>
-          {outputs.map(({ name, symbol, unit }) => (
-            <tr key={symbol + name} className={styles['output']}>
+          {outputs.map(({ name, symbol, unit }, place) => (
+            <tr key={`result ${place}`} className={styles['output']}>
               <td>
                 <MathText text={symbol} />
               </td>
@@ -36,8 +36,8 @@ export function QuantityTable({ of, inputs, outputs }: QuantityTableProps) {
               </td>
             </tr>
           ))}
-          {inputs.map((input) => (
-            <InputRow key={input.symbol + input.name} input={input} />
+          {inputs.map((input, place) => (
+            <InputRow key={place} input={input} />
           ))}
         </tbody>
       </table>

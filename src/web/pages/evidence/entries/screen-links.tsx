@@ -1,13 +1,14 @@
-import { Fragment } from 'react';
+import { createContext, Fragment, useContext } from 'react';
 import { Link } from 'wouter';
-import { useHouse } from '../../../windows.ts';
 import { SCREENS_OF_ENTRIES, type ScreenName } from './screens-of-entries.table.ts';
 import { isEvidenceOnly, pathOfScreen } from './screens.ts';
 
+/** Somebody to show on the screens of one person; asked for once, not by every entry. */
+export const ShownPerson = createContext<string | null>(null);
+
 /** The screens on which a number rests on this entry. */
 export function ScreenLinks({ id }: { readonly id: string }) {
-  const { data: house } = useHouse();
-  const person = house?.people[0]?.id ?? null;
+  const person = useContext(ShownPerson);
   const screens = SCREENS_OF_ENTRIES[id] ?? [];
   if (screens.length === 0)
     return (

@@ -1,4 +1,5 @@
 import type { AnyTable, Cell } from '#science/sourced-table.ts';
+import { join } from '#web/parts/parts.ts';
 import { Prose } from '../equation/prose.tsx';
 import { shownNumber, shownUnit } from '../shown-number.ts';
 import { EntryFrame } from './entry-frame.tsx';
@@ -11,11 +12,11 @@ export function TableEntry({ table: { record, columns, shown } }: { readonly tab
   return (
     <EntryFrame record={record} kind="Table">
       <section className={styles['scroll']} aria-label={record.title}>
-        <table className={styles['printed']}>
+        <table className={join(styles['printed'], columns.length > ROOMY && styles['crowded'])}>
           <thead>
             <tr>
               {columns.map(({ name, unit }, place) => (
-                <th scope="col" key={name} className={classOf(place)}>
+                <th scope="col" key={place} className={classOf(place)}>
                   <Prose text={name} />
                   {shownUnit(unit) && <span className={styles['unit']}> {shownUnit(unit)}</span>}
                 </th>
@@ -38,6 +39,9 @@ export function TableEntry({ table: { record, columns, shown } }: { readonly tab
     </EntryFrame>
   );
 }
+
+/** So many columns stand beside each other on a small sheet. */
+const ROOMY = 7;
 
 /** "112 to 196" stays on one line. */
 const LONGEST_SHORT = 14;

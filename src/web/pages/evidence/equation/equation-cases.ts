@@ -15,6 +15,9 @@ interface Line {
 const CONDITION = /^(where|if|when|for)\b/;
 const OTHERWISE = /^(else|otherwise)\b/;
 
+/** A line behind a brace cannot be broken: a longer choice is told in a row. */
+const LONGEST_LINE = 60;
+
 const isProse = (token: Token | undefined, words: RegExp): boolean => token?.kind === 'prose' && words.test(token.text);
 
 /** The choice that an equation is; null where it is none, or says more than that. */
@@ -24,9 +27,12 @@ export const casesIn = (tokens: readonly Token[]): Cases | null => {
   const pieces = piecesOf(tokens.slice(equals + 1));
   const [last = [], ...others] = pieces.toReversed();
   const isChoice = others.length > 0 && others.every(isConditional) && isOtherwise(last) && !isConditional(last);
+  if (pieces.some((piece) => lengthOf(piece) > LONGEST_LINE)) return null;
   const lines = pieces.map(lineOf);
   return isChoice && lines.every(({ value }) => value.length > 0) ? { left: tokens.slice(0, equals + 1), lines } : null;
 };
+
+const lengthOf = (piece: readonly Token[]): number => piece.map(({ text }) => text).join(' ').length;
 
 const isOtherwise = ([first]: readonly Token[]): boolean => isProse(first, OTHERWISE);
 

@@ -37,11 +37,7 @@ const breakPlaces = (tokens: readonly Token[]): readonly number[] => {
 const mayBreak = (before: Token | undefined, token: Token, since: number): boolean => {
   if (STOP.test(before?.text ?? '')) return token.spaced;
   if (token.kind === 'prose') return WORDS_THAT_BREAK.test(token.text);
+  if (token.kind !== 'operator' || since <= SHORTEST_PART) return false;
   const isBinary = before?.kind !== 'operator' && before?.kind !== 'script' && before?.kind !== 'prose';
-  return (
-    token.kind === 'operator' &&
-    isBinary &&
-    since > SHORTEST_PART &&
-    (RELATION.test(token.text) || JOINT.test(token.text))
-  );
+  return RELATION.test(token.text) || (isBinary && JOINT.test(token.text));
 };

@@ -1,4 +1,5 @@
 import { createElement, Fragment, type ReactNode } from 'react';
+import { join } from '#web/parts/parts.ts';
 import { equationParts } from './equation-parts.ts';
 import { mathTree, textOfMath, type MathNode } from './math-tree.ts';
 import styles from './math.module.css';
@@ -8,12 +9,17 @@ export function MathText({ text }: { readonly text: string }) {
   return set(text, {});
 }
 
+/** A part that is longer is set smaller. */
+const LONG = 64;
+
 /** An equation on lines of its own. */
 export function Equation({ text }: { readonly text: string }) {
+  const parts = equationParts(text);
+  const isLong = parts.some(({ length }) => length > LONG);
   return (
-    <div className={styles['equation']}>
-      {equationParts(text).map((part) => (
-        <Fragment key={part}>{set(part, { displaystyle: 'true' })} </Fragment>
+    <div className={join(styles['equation'], isLong && styles['long'])}>
+      {parts.map((part, place) => (
+        <Fragment key={place}>{set(part, { displaystyle: 'true' })} </Fragment>
       ))}
     </div>
   );

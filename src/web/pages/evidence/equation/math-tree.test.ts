@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { ALL_FORMULAS, ALL_METHODS } from '#science/textbook.ts';
 import { equationParts } from './equation-parts.ts';
 import { elementsOfMath, mathTree, readMath, textOfMath } from './math-tree.ts';
+import { wholeEquation } from './whole-equation.ts';
 import { mathupText } from './mathup-text.ts';
 
 /** The elements of presentation MathML that browsers draw. */
@@ -9,7 +10,7 @@ const DRAWN =
   /^(mrow|mi|mn|mo|mtext|mfrac|msqrt|mroot|msub|msup|msubsup|munder|mover|munderover|mtable|mtr|mtd|mspace|mmultiscripts)$/;
 
 const EQUATIONS = [
-  ...ALL_FORMULAS.map(({ record }) => [record.id, `${record.output.symbol} = ${record.equation}`] as const),
+  ...ALL_FORMULAS.map(({ record }) => [record.id, wholeEquation(record.output.symbol, record.equation)] as const),
   ...ALL_METHODS.flatMap(({ record }) => record.equations.map((equation) => [record.id, equation] as const)),
 ];
 const SYMBOLS = [

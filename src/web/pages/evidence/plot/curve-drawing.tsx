@@ -1,6 +1,6 @@
 import { area, line } from 'd3-shape';
 import type { Curve } from '#science/plot.ts';
-import { join } from '../../../parts/parts.ts';
+import { join } from '#web/parts/parts.ts';
 import { lookOf, shapeOf } from './curve-look.ts';
 import type { PlotScales } from './plot-scales.ts';
 import styles from './plot.module.css';

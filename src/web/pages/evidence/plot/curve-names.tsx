@@ -1,5 +1,5 @@
 import type { Curve } from '#science/plot.ts';
-import { join } from '../../../parts/parts.ts';
+import { join } from '#web/parts/parts.ts';
 import { lookOf, shapeOf } from './curve-look.ts';
 import { labelLines, placedApart } from './plot-labels.ts';
 import { LINE_HEIGHT, type PlotScales } from './plot-scales.ts';

@@ -32,7 +32,7 @@ function TryForm({ formula, example }: TryItProps) {
     <form onSubmit={(event) => event.preventDefault()}>
       <div className={styles['fields']}>
         {inputs.map(({ name, symbol, unit, valid }, place) => (
-          <label key={symbol + name}>
+          <label key={place}>
             <span>
               <MathText text={symbol} /> {name}
             </span>

@@ -23,7 +23,7 @@ import type {
   WaysUnderCap,
 } from './harness-session.ts';
 import { beltSpeed, harnessLoad, maximalRate, maximalUptake, restingRate } from './inputs.ts';
-import { expectedHeartRate } from './reserve.ts';
+import { expectedHeartRate } from './effort-reserve.ts';
 import { FARLEY_MCMAHON_1992, SWAIN_LEUTHOLTZ_1997, TEUNISSEN_2007 } from './sources.ts';
 import type { Gait } from './treadmill.ts';
 import { netUptake } from './uptake-units.ts';
@@ -144,7 +144,7 @@ export const sessionUnderHarness = method(
       harnessLoad(),
       { name: 'flight day', symbol: 'day', unit: 'd', possible: [1, 2000], valid: [1, 400] },
       beltSpeed('fastest belt', 'S_belt', [50, 450], [20, 600]),
-      harnessLoad(),
+      { ...harnessLoad(), name: 'highest load allowed now', symbol: 'f_max' },
       maximalUptake(),
       restingRate,
       maximalRate,

@@ -1,4 +1,5 @@
 import { method } from '../method.ts';
+import { straightLine, type StraightLine } from '../numeric/straight-line.ts';
 import { COMMON_PRACTICE } from '../sources.ts';
 import { refused, type Refused } from './estimate.ts';
 
@@ -9,22 +10,14 @@ export interface Pair {
   readonly y: number;
 }
 
-export interface Line {
-  readonly kind: 'line';
-  readonly slope: number;
-  readonly intercept: number;
-  readonly count: number;
-  readonly meanX: number;
-  /** Sum of squared distances of x from their mean. */
-  readonly spreadX: number;
-  /** Residual standard deviation, on count − 2 degrees of freedom. */
-  readonly residualSd: number;
+export interface Line extends StraightLine {
   /** Least and largest x that the line was fitted to. */
   readonly from: number;
   readonly to: number;
 }
 
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+/** Larger numbers are no measurement of this folder. */
+const LARGEST = 1e6;
 
 /** The line of least squares through three or more pairs. */
 export const lineOfLeastSquares = method(
@@ -39,8 +32,8 @@ export const lineOfLeastSquares = method(
       's = √(sum_(i=1)^n (y_i − a − b · x_i)^2 / (n − 2))',
     ],
     inputs: [
-      { name: 'x of a pair', symbol: 'x_i', unit: 'any', possible: [-1e6, 1e6], valid: [-1e6, 1e6] },
-      { name: 'y of a pair', symbol: 'y_i', unit: 'any', possible: [-1e6, 1e6], valid: [-1e6, 1e6] },
+      { name: 'x of a pair', symbol: 'x_i', unit: 'any', possible: [-LARGEST, LARGEST], valid: [-LARGEST, LARGEST] },
+      { name: 'y of a pair', symbol: 'y_i', unit: 'any', possible: [-LARGEST, LARGEST], valid: [-LARGEST, LARGEST] },
     ],
     outputs: [
       { name: 'slope', symbol: 'b', unit: 'y over x' },
@@ -52,20 +45,12 @@ export const lineOfLeastSquares = method(
     doesNotKnow: 'Errors in x, and a curve: look at the residuals.',
   },
   (pairs: readonly Pair[]): Line | Refused => {
-    if (pairs.length < 3) return refused(`A line needs three pairs to say how sure it is; there are ${pairs.length}.`);
     const [xs, ys] = [pairs.map(({ x }) => x), pairs.map(({ y }) => y)];
-    if (![...xs, ...ys].every((value) => Math.abs(value) <= 1e6))
+    if (![...xs, ...ys].every((value) => Math.abs(value) <= LARGEST))
       return refused('Every number of a pair must be finite and no larger than a million.');
-    const [from, to] = [Math.min(...xs), Math.max(...xs)];
-    if (from === to) return refused('All pairs have the same x: a line needs at least two different ones.');
-    const [meanX, meanY] = [sum(xs) / pairs.length, sum(ys) / pairs.length];
-    const spreadX = sum(xs.map((x) => (x - meanX) ** 2));
-    const slope = sum(pairs.map(({ x, y }) => (x - meanX) * (y - meanY))) / spreadX;
-    if (!Number.isFinite(slope)) return refused('The x of these pairs lie too close together for a line.');
-    const residuals = pairs.map(({ x, y }) => y - meanY - slope * (x - meanX));
-    const residualSd = Math.sqrt(sum(residuals.map((each) => each ** 2)) / (pairs.length - 2));
-    const intercept = meanY - slope * meanX;
-    return { kind: 'line', slope, intercept, count: pairs.length, meanX, spreadX, residualSd, from, to };
+    const line = straightLine(pairs.map(({ x, y }) => [x, y]));
+    if (line.kind === 'none') return refused(line.reason);
+    return { ...line, from: Math.min(...xs), to: Math.max(...xs) };
   },
 );
 
@@ -73,8 +58,8 @@ export const lineOfLeastSquares = method(
 export const onLine = ({ slope, intercept }: Line, x: number): number => intercept + slope * x;
 
 /** Standard error of the line itself at x. */
-export const lineSd = ({ residualSd, count, meanX, spreadX }: Line, x: number): number =>
-  residualSd * Math.sqrt(1 / count + (x - meanX) ** 2 / spreadX);
+export const lineSd = ({ residualSd, count, meanX, sumOfSquaresX }: Line, x: number): number =>
+  residualSd * Math.sqrt(1 / count + (x - meanX) ** 2 / sumOfSquaresX);
 
 /** Standard error of one further reading at x. */
 export const readingSd = (line: Line, x: number): number => Math.hypot(line.residualSd, lineSd(line, x));

@@ -1,7 +1,7 @@
 import { method } from '../method.ts';
 import { MOORE_2014, OUR_OWN_DESIGN } from '../sources.ts';
 import { cautionsOf, refusalOf, refused, type Estimated } from './estimate.ts';
-import { MAXIMAL_RATE_SD, maximalRateTanaka } from './heart-rate.ts';
+import { MAXIMAL_RATE_SD, maximalRateTanaka } from './maximal-rate-of-age.ts';
 import { age, maximalRate } from './inputs.ts';
 import { TANAKA_2001 } from './sources.ts';
 
