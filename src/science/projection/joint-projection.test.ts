@@ -32,7 +32,7 @@ const BONE = modelOf(
   }),
 );
 
-const DRAWS = 40_000;
+const DRAWS = 20_000;
 const LEVELS = [0.05, 0.25, 0.5, 0.75, 0.95];
 /** Quantiles of n draws lie at their level to within √(p(1 − p)/n); four of these fail once in sixteen thousand. */
 const errorAt = (level: number, draws = DRAWS): number => 4 * Math.sqrt((level * (1 - level)) / draws);
@@ -116,10 +116,10 @@ test('drift is a walk: what it adds between two days is their difference, and th
     driftPerDay: 0.01,
     slices: BONE.slices.map((slice) => ({ ...slice, state: { level: 0, amplitude: 0, covariance: [0, 0, 0, 0] } })),
   };
-  const landings = [{ day: 400, weight: 1 }];
-  const walk = bandsOf({ ...GIVEN, model: drifting, landings, days: Array.from({ length: 400 }, (_, day) => day + 1) });
-  // By reflection, P(lowest < c) = 2 Φ(c/√(qt)) for a walk without steps; 400 steps reach a little less far.
-  const sd = Math.sqrt(0.01 * 400);
+  const days = Array.from({ length: 200 }, (_, day) => day + 1);
+  const walk = bandsOf({ ...GIVEN, model: drifting, landings: [{ day: 200, weight: 1 }], days });
+  // By reflection, P(lowest < c) = 2 Φ(c/√(qt)) for a walk without steps; two hundred steps reach a little less far.
+  const sd = Math.sqrt(0.01 * 200);
   const lowest = 2 * normalCdf((walk.lowest[2] ?? Number.NaN) / sd);
   expect(lowest).toBeGreaterThan(0.5 - errorAt(0.5));
   expect(lowest).toBeLessThan(0.5 + errorAt(0.5) + 0.03);
