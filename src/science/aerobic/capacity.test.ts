@@ -66,6 +66,14 @@ test('a deficit that has hardly shrunk gives no half-life', () => {
   expect(evaluate(deficitHalfLife, [0.1, 0.0949, 9])).toMatchObject({ kind: 'value' });
 });
 
+test('a deficit that shrank by exactly a twentieth is enough', () => {
+  expect(evaluate(deficitHalfLife, [0.1, 0.95 * 0.1, 9]).kind).toBe('value');
+});
+
+test('an index takes stages and a peak heart rate, and no spread of it', () => {
+  expect(capacityIndex.record.inputs.map(({ symbol }) => symbol)).toEqual(['VO2_i', 'HR_i', 'HR_max']);
+});
+
 test('in every row of the norms the columns rise, women lie below men and ten years cost something', () => {
   for (const { sex, from, uptakes } of UPTAKE_NORMS.rows) {
     expect([...uptakes].toSorted((a, b) => a - b)).toEqual([...uptakes]);

@@ -8,6 +8,7 @@ import {
   maximalRateGellishUnrounded,
   maximalRateTanaka,
 } from './maximal-rate-of-age.ts';
+import { heartRateReserveCycling, heartRateReserveCyclingOfReserve, maximalRateReached } from './intensity-lines.ts';
 import { boundsOfZone, intensityZone } from './intensity-zone.ts';
 import { INTENSITY_MEASURES, INTENSITY_ZONES, ZONE_NAMES, type IntensityMetric } from './intensity-zones.table.ts';
 import { personalMaximalRate } from './personal-maximal-rate.ts';
@@ -167,6 +168,23 @@ test('a value that its measure cannot have is refused at both ends, and so is no
       reason: `The perceived exertion, 6 to 20 must lie in 6 to 20 points; it is ${value}.`,
     });
   for (const value of [6, 20]) expect(intensityZone('exertion', value).kind).toBe('zone');
+});
+
+test('bounds that are not there are left out, and every measure is an input of the method', () => {
+  expect(Object.keys(boundsOfZone(INTENSITY_MEASURES.exertion, 'very light'))).toEqual(['upTo']);
+  expect(Object.keys(boundsOfZone(INTENSITY_MEASURES.exertion, 'near maximal to maximal'))).toEqual(['from']);
+  expect(intensityZone.record.inputs.map(({ name, possible }) => [name, possible])).toEqual(
+    INTENSITY_ZONES.rows.map(({ measure, possible }) => [measure, possible]),
+  );
+});
+
+test('a percent of effort above a hundred is refused by every measured line', () => {
+  for (const line of [heartRateReserveCycling, heartRateReserveCyclingOfReserve, maximalRateReached])
+    expect(evaluate(line, [100.1]).kind).toBe('refused');
+  expect(evaluate(heartRateReserveCycling, [29])).toMatchObject({
+    kind: 'value',
+    cautions: ['percent of the maximal uptake 29 % is outside 30 to 100'],
+  });
 });
 
 test('the edges of every measure rise', () => {

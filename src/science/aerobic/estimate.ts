@@ -1,5 +1,5 @@
 import { impossibilities, outsideValidRange } from '../evaluate.ts';
-import type { FormulaInput, FormulaRecord } from '../formula.ts';
+import type { FormulaRecord } from '../formula.ts';
 import type { MethodRecord } from '../method.ts';
 
 /** What a method of this folder gives: a number with its standard deviation and what to be careful about, or why not. */
@@ -28,10 +28,6 @@ export const refusalOf = (record: Pick<MethodRecord, 'inputs'>, given: readonly 
   const reasons = impossibilities(record, given);
   return reasons.length > 0 ? refused(reasons.join(' ')) : undefined;
 };
-
-/** The same for a single input that stands alone: a stage, a pair. */
-export const refusalOfInput = (input: FormulaInput, value: number): Refused | undefined =>
-  refusalOf({ inputs: [input] }, [value]);
 
 /** What of a formula's inputs lies outside its validated range, as sentences. */
 export const cautionsOf = (formula: { readonly record: FormulaRecord }, given: readonly number[]): readonly string[] =>

@@ -1,5 +1,5 @@
 import { curveOf, spaced, type Curve } from '../plot.ts';
-import { formula } from '../formula.ts';
+import { callWith, formula } from '../formula.ts';
 import { COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
 import { harnessLoad, minutesInput } from './inputs.ts';
 import { CAVANAGH_2010, CHANG_2001, GENC_2010, MUNRO_1987 } from './sources.ts';
@@ -141,7 +141,7 @@ export const loadingCycles = formula(
 
 const withBand = (part: number): Curve => {
   const paces = spaced(2.5, 5, 26);
-  const at = (pace: number): number => part * (2.51 + 0.16 * (pace - 3));
+  const at = (pace: number): number => callWith(runningPeakUnderHarness, [part, pace]);
   return {
     label: `load ${part}`,
     points: paces.map((pace) => [pace, at(pace)] as const),

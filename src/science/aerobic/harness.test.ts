@@ -152,6 +152,17 @@ test('the spread of people holds that of the harness and seven percent of the up
   expect(onEarth.sdOfPeople).toBeCloseTo(0.07 * 35.5, 10);
 });
 
+test('the spread of the harness is that of its factor times the net cost on Earth', () => {
+  // By hand: √(0.03² + 0.05²) · 32 at a load of 0.7 and 160 m/min.
+  expect(brought({}).sameSpeed.sd).toBeCloseTo(Math.sqrt(0.0034) * 32, 10);
+});
+
+test('exactly at the maximum and exactly at the fastest walk nothing is flagged', () => {
+  const atMaximum = { ...PERSON, maximalUptake: brought({}).start.uptake };
+  expect(told({}, atMaximum)).not.toMatch(/more oxygen/);
+  expect(told({ gait: 'walking', groundSpeed: 100, load: 1 })).not.toMatch(/break into a run/);
+});
+
 test('a heart rate stands only where the person is known, and is lower under less load', () => {
   expect('heartRate' in brought({}).sameSpeed).toBe(false);
   const found = brought({}, PERSON);

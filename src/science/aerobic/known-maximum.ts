@@ -59,7 +59,6 @@ export const knownMaximum = method(
   },
   (found: readonly FoundMaximum[]): KnownMaximum | Refused => {
     const reasons = found.flatMap(faultsOf);
-    if (found.length === 0) reasons.push('Give at least one maximal uptake, measured or computed.');
     if (reasons.length > 0) return refused(reasons.join(' '));
     const sure = found.map((each) => ({ ...each, sd: sdOf(each) ?? 0 })).toReversed();
     const [taken, ...others] = sure.toSorted((a, b) => Number(b.measured) - Number(a.measured) || a.sd - b.sd);

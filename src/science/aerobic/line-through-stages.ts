@@ -1,7 +1,7 @@
 import { method } from '../method.ts';
 import { straightLine, type StraightLine } from '../numeric/straight-line.ts';
 import { COMMON_PRACTICE } from '../sources.ts';
-import { refused, type Refused } from './estimate.ts';
+import { refusalOf, refused, type Refused } from './estimate.ts';
 
 /** A straight line through measured pairs by ordinary least squares, and how sure it is at a place. */
 
@@ -17,7 +17,7 @@ export interface Line extends StraightLine {
 }
 
 /** Larger numbers are no measurement of this folder. */
-const LARGEST = 1e6;
+const ANY = [-1e6, 1e6] as const;
 
 /** The line of least squares through three or more pairs. */
 export const lineOfLeastSquares = method(
@@ -32,22 +32,29 @@ export const lineOfLeastSquares = method(
       's = √(sum_(i=1)^n (y_i − a − b · x_i)^2 / (n − 2))',
     ],
     inputs: [
-      { name: 'x of a pair', symbol: 'x_i', unit: 'any', possible: [-LARGEST, LARGEST], valid: [-LARGEST, LARGEST] },
-      { name: 'y of a pair', symbol: 'y_i', unit: 'any', possible: [-LARGEST, LARGEST], valid: [-LARGEST, LARGEST] },
+      { name: 'x of a pair', symbol: 'x_i', unit: 'any', possible: ANY, valid: ANY },
+      { name: 'y of a pair', symbol: 'y_i', unit: 'any', possible: ANY, valid: ANY },
     ],
     outputs: [
       { name: 'slope', symbol: 'b', unit: 'y over x' },
       { name: 'intercept', symbol: 'a', unit: 'of y' },
       { name: 'residual standard deviation', symbol: 's', unit: 'of y' },
     ],
-    refuses: ['Fewer than three pairs.', 'Pairs that all have the same x.', 'A number that is not finite.'],
+    refuses: [
+      'Fewer than three pairs.',
+      'Pairs that all have the same x.',
+      'A number that is not finite, or larger than a million.',
+    ],
     source: COMMON_PRACTICE,
     doesNotKnow: 'Errors in x, and a curve: look at the residuals.',
   },
   (pairs: readonly Pair[]): Line | Refused => {
-    const [xs, ys] = [pairs.map(({ x }) => x), pairs.map(({ y }) => y)];
-    if (![...xs, ...ys].every((value) => Math.abs(value) <= LARGEST))
-      return refused('Every number of a pair must be finite and no larger than a million.');
+    const reasons = pairs.flatMap(({ x, y }, place) => {
+      const reason = refusalOf(lineOfLeastSquares.record, [x, y])?.reason;
+      return reason ? [`Pair ${place + 1}: ${reason}`] : [];
+    });
+    if (reasons.length > 0) return refused(reasons.join(' '));
+    const xs = pairs.map(({ x }) => x);
     const line = straightLine(pairs.map(({ x, y }) => [x, y]));
     if (line.kind === 'none') return refused(line.reason);
     return { ...line, from: Math.min(...xs), to: Math.max(...xs) };

@@ -65,13 +65,18 @@ test('pairs on a line give it back with no residual', () => {
   expect(line.residualSd).toBeCloseTo(0, 10);
 });
 
+test('pairs below zero and at the largest numbers are a line too', () => {
+  const line = through([-1e6, 0, 1e6].map((x) => ({ x, y: -x })));
+  expect(line).toMatchObject({ slope: -1, from: -1e6, to: 1e6, count: 3 });
+});
+
 test('too few pairs, one x alone and numbers that cannot be are refused, each in its sentence', () => {
   const at = (x: number, y = 1): Pair => ({ x, y });
   expect(wordsOf(lineOfLeastSquares([at(1), at(2)]))).toContain('there are 2');
   expect(wordsOf(lineOfLeastSquares([at(1), at(1), at(1)]))).toContain('stand at the same place');
-  for (const bad of [Number.NaN, Infinity, 2e6]) {
-    expect(wordsOf(lineOfLeastSquares([at(1), at(2), at(bad)]))).toContain('must be finite');
-    expect(wordsOf(lineOfLeastSquares([at(1), at(2), at(3, bad)]))).toContain('must be finite');
+  for (const bad of [Number.NaN, Infinity, 2e6, -2e6]) {
+    expect(wordsOf(lineOfLeastSquares([at(1), at(2), at(bad)]))).toContain('Pair 3: x of a pair must lie');
+    expect(wordsOf(lineOfLeastSquares([at(1), at(2), at(3, bad)]))).toContain('Pair 3: y of a pair must lie');
   }
   expect(wordsOf(lineOfLeastSquares([at(0), at(0), at(5e-324)]))).toContain('stand at the same place');
 });
@@ -219,6 +224,49 @@ test('outside the printed ages and rates there is no factor, and why is said', (
     expect(wordsOf(singleStageFactor({ by: 'age', years }))).toContain(`the age is ${years}`);
   for (const rate of [149, 211, Number.NaN])
     expect(wordsOf(singleStageFactor({ by: 'maximal heart rate', rate }))).toContain(`it is ${rate}`);
+});
+
+test('a man and a woman are read off their own charts', () => {
+  // By hand: 2.1 · 134 / 87 · 0.78 over 80 kg, and 2.1 · 126 / 76 · 0.78 over 80 kg.
+  expect(valueOf(singleStageEstimate(man))).toBeCloseTo((1000 * 2.1 * 134 * 0.78) / 87 / 80, 10);
+  expect(valueOf(singleStageEstimate({ ...man, sex: 'female' }))).toBeCloseTo((1000 * 2.1 * 126 * 0.78) / 76 / 80, 10);
+});
+
+test('either a number or a factor that cannot be is refused alone', () => {
+  expect(singleStageEstimate({ ...man, bodyMass: 5 })).toEqual({
+    kind: 'refused',
+    reason: 'body mass must lie in 25 to 300 kg; it is 5.',
+  });
+  expect(singleStageEstimate({ ...man, factor: { by: 'age', years: 70 } })).toEqual({
+    kind: 'refused',
+    reason: 'The factors are printed for 15 to 65 years; the age is 70. Use a test with a measured maximal heart rate.',
+  });
+});
+
+test('above the chart the work rate is flagged, and not the oxygen that was made of it', () => {
+  expect(wordsOf(singleStageEstimate({ ...man, workRate: 1300 }))).toBe(
+    'work rate 1300 kg m/min is outside 300 to 1050.',
+  );
+});
+
+test('a refused estimate reads as no number', () => {
+  const none = singleStageEstimate({ ...man, bodyMass: 5 });
+  expect([valueOf(none), sdOf(none)]).toEqual([Number.NaN, Number.NaN]);
+});
+
+test('stages of one uptake are no line, and a slope of ten a beat is none either', () => {
+  const flat = stages.map(({ heartRate }) => ({ heartRate, uptake: 20 }));
+  expect(wordsOf(stagedEstimate(flat, known))).toMatch(/does not rise/);
+  const steep = (rise: number) =>
+    wordsOf(twoPointEstimate({ uptake: 20, heartRate: 120 }, { uptake: 20 + rise, heartRate: 121 }, known));
+  expect(steep(10)).toMatch(/does not rise/);
+  expect(steep(9)).not.toMatch(/does not rise/);
+});
+
+test('a top stage of exactly 65 % of the reserve is high enough', () => {
+  const to = (top: number) => [80, 100, top].map((heartRate, place) => ({ heartRate, uptake: 12 + 6 * place }));
+  expect(wordsOf(stagedEstimate(to(115), { value: 150, sd: 5 }, 50))).toBe('');
+  expect(wordsOf(stagedEstimate(to(114), { value: 150, sd: 5 }, 50))).toMatch(/top stage reaches 64 %/);
 });
 
 test('a known maximal rate takes the place of the age', () => {

@@ -169,3 +169,10 @@ test('a power above the validated range is computed and flagged', () => {
     cautions: ['power 250 W is outside 50 to 200'],
   });
 });
+
+test('an uptake below what nothing costs has no power, and just that has none of it', () => {
+  expect(evaluate(legPower, [6.99, 80]).kind).toBe('refused');
+  expect(evaluate(legPower, [7, 80])).toMatchObject({ kind: 'value', value: 0 });
+  expect(evaluate(armPower, [3.49, 80]).kind).toBe('refused');
+  expect(evaluate(armPower, [3.5, 80])).toMatchObject({ kind: 'value', value: 0 });
+});

@@ -116,3 +116,15 @@ test('below unloaded pedalling there is no power, and what cannot be is refused'
     reasons: ['The uptake asked for lies at or above unloaded pedalling, 7 mL/(kg min).'],
   });
 });
+
+test('exactly 200 and exactly 50 W are inside the range', () => {
+  expect(cyclePower(0.85, 40, 80)).toMatchObject({ value: 200, cautions: [] });
+  expect(cyclePower(0.34375, 40, 80)).toMatchObject({ value: 50, cautions: [] });
+});
+
+test('exactly unloaded pedalling has a power of nothing, by formula and by own line', () => {
+  expect(evaluate(handbookPowerForFraction, [0.175, 40, 80])).toMatchObject({ kind: 'value', value: 0 });
+  expect(evaluate(handbookPowerForFraction, [0.75, 42, 80])).toMatchObject({ kind: 'value', cautions: [] });
+  const exact = [0, 100, 200].map((power) => ({ power, uptake: 8 + power / 8 }));
+  expect(ownPowerForFraction(exact, 0.2, 40)).toMatchObject({ kind: 'estimate', value: 0 });
+});
