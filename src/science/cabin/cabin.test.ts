@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { evaluate } from '../evaluate.ts';
+import { CABIN_PROMPTS } from './closed-cabin.table.ts';
 import { headacheOdds, levelAfter, levelOfPressure, partialPressure, steadyLevel } from './carbon-dioxide-level.ts';
 import { carbonDioxideFlow, carbonDioxideMass, flowInCabin, heatToCabin, metabolicHeat } from './exercise-output.ts';
 import { levelAlong, type Cabin, type Exerciser } from './level-along.ts';
@@ -161,6 +162,14 @@ test('what cannot be is refused with its place', () => {
   expect(reason({ volume: 0, cleanAir: 0 }, [{ ...one, until: 0, flow: 9 }], 0)).toMatch(
     /clean air.*volume.*limit.*Session 1: it must end.*Session 1: carbon dioxide/,
   );
+});
+
+test('the curves and the prompts are those of the formula and the table', () => {
+  const curves = levelAfter.record.plot?.curves() ?? [];
+  expect(curves.map(({ points }) => points.at(-1))).toEqual(
+    [0.9, 1.8, 3.6].map((clean) => [180, levelAfter(0.0018, clean, 100, 180, 0)]),
+  );
+  expect(CABIN_PROMPTS.rows.map((row) => CABIN_PROMPTS.cells(row))[2]?.slice(2)).toEqual([2.5, 'mmHg', 'low']);
 });
 
 test('parts of a million and mmHg are there and back', () => {

@@ -294,6 +294,17 @@ test('a session is feasible as long as its least balance is not below zero', () 
   );
 });
 
+test('a store that is emptied to the joule is enough, and the stretch that goes below is named', () => {
+  const person = { criticalPower: watts(200), capacity: joules(6000) };
+  const to = (...lasting: readonly number[]) =>
+    sessionFeasibility(
+      lasting.map((each) => ({ power: watts(300), lasting: seconds(each) })),
+      person,
+    );
+  expect(to(60)).toMatchObject({ kind: 'feasible', least: 0, reserve: 0 });
+  expect(to(60, 1)).toMatchObject({ kind: 'emptied', stretch: 1, missing: 100 });
+});
+
 test('what the balance refuses, the session refuses', () => {
   expect(sessionFeasibility([], { criticalPower: watts(200), capacity: joules(9000) }).kind).toBe('refused');
 });
@@ -320,6 +331,20 @@ test('recovery needed brings the balance wanted', () => {
     'by distance',
   );
   expect(after[1]).toBeCloseTo(15_000, 6);
+});
+
+test('the curves of two parts and one part begin at nothing and are the formulas', () => {
+  const [two, one] = recoveredInTwoParts.record.plot?.curves() ?? [];
+  expect(two?.points[4]).toEqual([60, recoveredInTwoParts(seconds(60))]);
+  expect(one?.points[0]?.[1]).toBe(0);
+  expect(one?.points[20]).toEqual([300, 1 - Math.exp(-1.5)]);
+  const lasting = timeToExhaustion.record.plot?.curves() ?? [];
+  expect(lasting.map(({ points }) => [points[0]?.[0], points.at(-1)?.[0]])).toEqual([
+    [190, 330],
+    [230, 370],
+    [270, 410],
+  ]);
+  expect(lasting[0]?.points[0]?.[1]).toBe(1800);
 });
 
 test('the example starts from a full store and its three models part', () => {

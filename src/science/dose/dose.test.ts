@@ -117,7 +117,7 @@ test('a week is warned about when it is too little, too much or too sudden', () 
   expect(warned(12, 10)).toBe('');
   expect(warned(12.5, 10)).toBe('12.5 sets after 10 are more than a fifth more in one week.');
   expect(warned(6, 5)).toBe('');
-  expect(warned(10, 0)).toContain('after a pause');
+  expect(warned(10, 0)).toBe('There were no sets in the week before: begin as after a pause, not by a percentage.');
   expect(warned(8, 20)).toBe('');
   expect(dose([], 0).warnings).toEqual(['Fewer than 4 sets a week.']);
 });
@@ -177,6 +177,7 @@ test('tables say what they hold, with the means that the curve goes through', ()
   ]);
   expect(WEEKLY_TARGETS.rows.map((row) => WEEKLY_TARGETS.cells(row))[2]).toEqual(['calf', 8, 12, null, null, '']);
   const curves = strengthEffect.record.plot?.curves() ?? [];
+  expect(curves.map(({ scattered }) => scattered === true)).toEqual([false, true, true]);
   expect(curves.slice(1).map(({ points, band }) => [points, band])).toEqual([
     [[[LOW_VOLUME_SETS, 0.82]], [[0.47, 1.17]]],
     [[[HIGH_VOLUME_SETS, 1.01]], [[0.7, 1.32]]],

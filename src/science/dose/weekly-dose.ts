@@ -69,7 +69,7 @@ const warningsOf = (sets: number, before: number | null): readonly string[] => [
   ...(before === 0 && sets > 0
     ? ['There were no sets in the week before: begin as after a pause, not by a percentage.']
     : []),
-  ...(before !== null && before > 0 && sets > mostSetsNextWeek(before) + ROUNDING
+  ...(before !== null && before !== 0 && sets > mostSetsNextWeek(before) + ROUNDING
     ? [`${shown(sets)} sets after ${shown(before)} are more than a fifth more in one week.`]
     : []),
 ];

@@ -10,13 +10,12 @@ export interface OlderResume {
   readonly days: readonly [number, number | null];
   /** Part of the load on the ground. */
   readonly groundLoad: number;
-  /** Part of the sets on the ground; null where none is said. */
-  readonly groundSets: number | null;
+  /** Part of the sets, on the ground as in flight; null where none is said. */
+  readonly sets: number | null;
   readonly ground: string;
   /** Part of the load in flight, or of the strength left where `ofStrengthLeft`. */
   readonly flightLoad: number;
   readonly ofStrengthLeft: boolean;
-  readonly flightSets: number | null;
   readonly flight: string;
 }
 
@@ -33,73 +32,66 @@ export const OLDER_RESUME_RULE: SourcedTable<OlderResume> = {
   columns: [
     { name: 'days missed from', unit: 'd' },
     { name: 'to', unit: 'd' },
+    { name: 'sets', unit: '1' },
     { name: 'on the ground', unit: '' },
     { name: 'load', unit: '1' },
-    { name: 'sets', unit: '1' },
     { name: 'in flight', unit: '' },
-    { name: 'load, or of strength left', unit: '1' },
-    { name: 'sets', unit: '1' },
+    { name: 'load, from 15 days on of the strength left', unit: '1' },
   ],
   rows: [
     {
       days: [0, 3],
       groundLoad: 1,
-      groundSets: 1,
+      sets: 1,
       ground: 'as planned',
       flightLoad: 1,
       ofStrengthLeft: false,
-      flightSets: 1,
       flight: 'as planned',
     },
     {
       days: [4, 7],
       groundLoad: 1,
-      groundSets: 0.8,
+      sets: 0.8,
       ground: 'fewer sets',
       flightLoad: 0.95,
       ofStrengthLeft: false,
-      flightSets: 0.8,
       flight: 'lighter, fewer sets',
     },
     {
       days: [8, 14],
       groundLoad: 0.95,
-      groundSets: 0.7,
+      sets: 0.7,
       ground: 'then a tenth more of the sets each session',
       flightLoad: 0.9,
       ofStrengthLeft: false,
-      flightSets: 0.7,
       flight: 'lighter, fewer sets',
     },
     {
       days: [15, 28],
       groundLoad: 0.9,
-      groundSets: 0.5,
+      sets: 0.5,
       ground: 'volume down by 50, 30, 20 and 10 % in four weeks',
       flightLoad: 0.95,
       ofStrengthLeft: true,
-      flightSets: 0.5,
       flight: 'test again in the second week',
     },
     {
       days: [29, null],
       groundLoad: 0.7,
-      groundSets: null,
+      sets: null,
       ground: 'test again at RPE 7 or less; begin at 70 to 80 %',
       flightLoad: 0.9,
       ofStrengthLeft: true,
-      flightSets: null,
       flight: 'physician and specialist look first',
     },
   ],
-  cells: ({ days, ground, groundLoad, groundSets, flight, flightLoad, flightSets }) => [
+  cells: ({ days, sets, ground, groundLoad, flight, flightLoad }) => [
     ...days,
+    sets,
     ground,
     groundLoad,
-    groundSets,
     flight,
     flightLoad,
-    flightSets,
   ],
 };
 
@@ -117,9 +109,8 @@ export const olderLoad = (days: number, where: 'ground' | 'flight'): number => {
 };
 
 /** Sets by the older rule, up to a whole one; null where it says none. */
-export const olderSets = (days: number, where: 'ground' | 'flight', sets: number): number | null => {
-  const row = rowOf(days);
-  const part = where === 'ground' ? row.groundSets : row.flightSets;
-  // A part of a set is never done: 0.7 of 10 is 7, not the 8 that 7.000000000000001 would give.
+export const olderSets = (days: number, sets: number): number | null => {
+  const { sets: part } = rowOf(days);
+  // 0.7 of 10 is 7, not the 8 that 7.000000000000001 would give.
   return part === null ? null : Math.ceil(part * sets - 1e-9);
 };

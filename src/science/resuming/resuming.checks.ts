@@ -40,7 +40,7 @@ export const resumeChecks: readonly Check[] = [
   {
     kind: 'series',
     title: 'Older rule in flight after 21 days: four sets become',
-    compute: () => olderSets(21, 'flight', 4) ?? 0,
+    compute: () => olderSets(21, 4) ?? 0,
     printed: 2,
     within: 0,
     because: 'a whole number of sets',

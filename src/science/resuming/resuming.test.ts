@@ -145,8 +145,8 @@ test('the older rule is as a separate program types it, day by day', () => {
   for (const { days, ground, flight, groundSets, flightSets } of fixture.older) {
     expect(olderLoad(days, 'ground')).toBe(ground);
     expect(olderLoad(days, 'flight')).toBeCloseTo(flight, 14);
-    expect(sets.map((each) => olderSets(days, 'ground', each))).toEqual(groundSets);
-    expect(sets.map((each) => olderSets(days, 'flight', each))).toEqual(flightSets);
+    expect(sets.map((each) => olderSets(days, each))).toEqual(groundSets);
+    expect(sets.map((each) => olderSets(days, each))).toEqual(flightSets);
   }
   expect(() => olderLoad(-1, 'ground')).toThrow('begin at 0');
 });
@@ -157,14 +157,14 @@ test('the lines of the older rule follow each other day by day, and its table sh
   expect(OLDER_RESUME_RULE.rows.map((row) => OLDER_RESUME_RULE.cells(row))[1]).toEqual([
     4,
     7,
+    0.8,
     'fewer sets',
     1,
-    0.8,
     'lighter, fewer sets',
     0.95,
-    0.8,
   ]);
   const curves = resumeAfterMissed.record.plot?.curves() ?? [];
+  expect(curves.map(({ scattered }) => scattered === true)).toEqual([false, false, true, true]);
   expect(curves.slice(2).map(({ label, points }) => [label, points.map(([, y]) => Number(y.toFixed(3)))])).toEqual([
     ['older rule by days, on the ground', [1, 1, 0.95, 0.9, 0.7]],
     ['older rule by days, in flight', [1, 0.95, 0.9, 0.762, 0.645]],
@@ -274,6 +274,12 @@ test('somebody may set coverages of their own, within 0 to 1', () => {
       reason: expect.stringContaining('0 to 1') as string,
     });
   expect(coverageOfPlan([])).toMatchObject({ kind: 'none', reason: expect.stringContaining('No session') as string });
+  const two: readonly PlannedQualities[] = [
+    { qualities: ['strength', 'grip'], outcome: { kind: 'substituted', by: 'rowing' } },
+    { qualities: ['strength'], outcome: { kind: 'done' } },
+  ];
+  expect(coverageOfPlan(two, (_, quality) => (quality === 'grip' ? 2 : 1)).kind).toBe('none');
+  expect(coverageOfPlan(two, () => 1).kind).toBe('coverage');
   // A coverage that nobody needs is nobody's fault.
   expect(coverageOfPlan([{ qualities: ['grip'], outcome: { kind: 'done' } }], () => 7).kind).toBe('coverage');
 });
@@ -319,6 +325,9 @@ test('fallbacks come in order, without what needs a machine that is out too', ()
     'partner and self resistance',
     'elastic circuits',
   ]);
+  // A machine that is asked about counts as out.
+  expect(fallbacksFor('cycle', [resistive, 'treadmill'])).toContain('elastic circuits');
+  expect(fallbacksFor('cycle', ['cycle', 'treadmill'])).toEqual(['rowing']);
   expect(FALLBACKS.rows.every(({ use }) => SUBSTITUTE_IDS.some((id) => id === use))).toBe(true);
 });
 

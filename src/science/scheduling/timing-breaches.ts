@@ -51,10 +51,9 @@ const sleepBreaches = ({ until, intensity }: PlacedSession, lightsOut: number): 
 };
 
 const mealBreaches = ({ from, intensity }: PlacedSession, mealsEnd: readonly number[]): readonly Breach[] => {
-  const before = mealsEnd.filter((end) => end <= from);
-  return before.length === 0
-    ? []
-    : atLeast(intensity === 'easy' ? 'after-meal-easy' : 'after-meal-hard', from - Math.max(...before));
+  // Before the first meal the last one is for ever ago.
+  const last = Math.max(...mealsEnd.filter((end) => end <= from), -Infinity);
+  return atLeast(intensity === 'easy' ? 'after-meal-easy' : 'after-meal-hard', from - last);
 };
 
 const windowBreaches = (
