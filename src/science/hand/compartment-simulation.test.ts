@@ -161,3 +161,10 @@ test('a simulation tells when the force was first lost, counted from the start o
   const easy = simulateCompartments([{ target: fraction(0.1), seconds: seconds(50) }], SUSTAINED_GRIP);
   expect(easy).toMatchObject({ failedAt: null, cautions: [] });
 });
+
+test('a simulation that starts with just the force asked for, and recovers, never loses it', () => {
+  const quick: FatigueConstants = { fatigue: 0.004, recovery: 0.006, restMultiplier: 10 };
+  const start = { resting: 0.5, active: 0, tired: 0.5 };
+  const run = simulateCompartments([{ target: fraction(0.5), seconds: seconds(5) }], quick, 0.02, start);
+  expect(run).toMatchObject({ kind: 'estimate', failedAt: null });
+});

@@ -53,6 +53,12 @@ test('a cycle that does not divide its task by rounding makes no sliver of anoth
       expect(cyclesOf({ duration: seconds(cycle * count), cycle: seconds(cycle) })).toHaveLength(count);
 });
 
+test('lengths typed in tenths make as many cycles as they say', () => {
+  // In doubles 2.1 is more than three times 0.7, and 6.9 less than three times 2.3.
+  expect(cyclesOf({ duration: seconds(2.1), cycle: seconds(0.7) })).toHaveLength(3);
+  expect(cyclesOf({ duration: seconds(6.9), cycle: seconds(2.3) })).toHaveLength(3);
+});
+
 test('cycles sum to the task, whatever its length', () => {
   fc.assert(
     fc.property(

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { fraction, newtons, seconds } from '#units/quantity.ts';
 import { evaluate } from '../evaluate.ts';
-import { type GripTask } from './grip-task.ts';
+import type { GripTask } from './grip-task.ts';
 import { balanceImpulse, impulseAfterEase, impulseAfterWork } from './impulse-balance.ts';
 import { WORKED_MAXIMUM, WORKED_TASKS } from './worked-example.ts';
 

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { fraction, newtons, seconds, type Fraction, type Newtons, type Seconds } from '#units/quantity.ts';
 import { simulateCompartments } from './compartment-simulation.ts';
 import type { FatigueConstants } from './fatigue-constants.table.ts';
-import { type GripTask } from './grip-task.ts';
+import type { GripTask } from './grip-task.ts';
 import { greatestHourMean } from './hour-mean.ts';
 import { balanceImpulse } from './impulse-balance.ts';
 import { marchHand, type HandMarch } from './march.ts';

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { fraction, joules, newtons, seconds, watts } from '#units/quantity.ts';
 import { wPrimeBalance } from '../critical-power/w-prime-balance.ts';
 import type { FatigueConstants } from './fatigue-constants.table.ts';
-import { type GripTask } from './grip-task.ts';
+import type { GripTask } from './grip-task.ts';
 import { balanceImpulse } from './impulse-balance.ts';
 import { marchHand, type HandMarch } from './march.ts';
 
