@@ -29,23 +29,6 @@ const itemMinutes = (item: CardItem, machine: Machine, exercise: Exercise): numb
 export const totalOf = (minutes: readonly CardMinutes[]): number =>
   minutes.reduce((sum, part) => sum + part.minutes, 0);
 
-/** Items kept inside the block: the least important go first, of equals the later one; what went is answered too. */
-export const fitToBlock = (
-  items: readonly CardItem[],
-  blockMinutes: number,
-  minutesOf: (items: readonly CardItem[]) => number,
-): { readonly kept: readonly CardItem[]; readonly left: readonly CardItem[] } => {
-  const order = leaveOutOrder(items);
-  let kept = items;
-  const left: CardItem[] = [];
-  for (const item of order) {
-    if (minutesOf(kept) <= blockMinutes || kept.length <= 1) break;
-    kept = kept.filter((each) => each !== item);
-    left.push(item);
-  }
-  return { kept, left };
-};
-
 /** Least important first. */
 export const leaveOutOrder = (items: readonly CardItem[]): readonly CardItem[] =>
   items

@@ -5,7 +5,8 @@ import { showMissionDay } from '#domain/mission-day.ts';
 import { isDeloadWeek, placeInProgramme, type ProgrammeItem, type ProgrammeSession } from '#domain/programme.ts';
 import { adjustmentsOn } from './adjustments.ts';
 import { itemAsWritten } from './as-written.ts';
-import { fitToBlock, leaveOutOrder, sessionMinutes, totalOf } from './minutes.ts';
+import { chooseWithin } from './leave-out.ts';
+import { leaveOutOrder, sessionMinutes, totalOf } from './minutes.ts';
 import { isInFlight, machineOn } from './machine-on.ts';
 import { isMachineOut, programmeOn, type PlanContext } from './plan-context.ts';
 import { planItem, type PlannedItem } from './plan-item.ts';
@@ -87,7 +88,7 @@ const cardOf = (
     placed.find((each) => each.item.id === item.item)?.exercise as Exercise;
   const items = placed.flatMap(({ planned }) => (planned.kind === 'item' ? [planned.item] : []));
   const minutesOf = (some: readonly CardItem[]): number => totalOf(sessionMinutes(some, machine, exerciseOf));
-  const { kept, left } = fitToBlock(items, found.session.blockMinutes, minutesOf);
+  const { kept, left } = chooseWithin(items, found.session.blockMinutes, minutesOf);
   const numbered = kept.map((item, index) => ({ ...item, place: index + 1 }));
   const refused = placed.flatMap(({ planned, item, exercise }) =>
     planned.kind === 'left out' ? [{ item: item.id, exerciseName: exercise.name, says: planned.says }] : [],
@@ -95,7 +96,7 @@ const cardOf = (
   const tooLong = left.map((item) => ({
     item: item.item,
     exerciseName: item.exerciseName,
-    says: `left out: the block has ${found.session.blockMinutes} minutes`,
+    says: noTime(found.session.blockMinutes, minutesOf(items.filter((each) => each === item || kept.includes(each)))),
   }));
   const gaps = placed.flatMap(({ planned, exercise }) =>
     planned.kind === 'left out' && planned.gap ? [`${exercise.name}: ${planned.says}`] : [],
@@ -122,6 +123,10 @@ const cardOf = (
     },
   };
 };
+
+/** "left out: the block has 90 minutes, with it the session takes 97". */
+const noTime = (block: number, needed: number): string =>
+  `left out: the block has ${block} minutes, with it the session takes ${Math.ceil(needed)}`;
 
 /** The two least important items may go when time is short; the first item never does. */
 const MAY_GO = 2;
