@@ -24,6 +24,7 @@ export const defaultAudience = (body: FactBody): readonly Audience[] => {
       return TRAINING;
     case 'measured':
     case 'lifted':
+    case 'judged':
     case 'carried':
     case 'trained':
     case 'hurt':

@@ -28,6 +28,7 @@ export interface LoadLimit {
     | 'shoulder limit'
     | 'shoulder rule'
     | 'restriction'
+    | 'gate'
     | 'never over'
     | 'back-off'
     | 'signed load';

@@ -22,6 +22,7 @@ import type {
 import type { Policies } from './policies.ts';
 import type { ProgrammeVersion } from './programme.ts';
 import type { Restriction } from './restriction.ts';
+import type { SquatGateName, WayOfWatching } from './squat-gate.ts';
 
 /** Place in the log: given at commit under one lock, without gaps, never inserted later. */
 export type Sequence = Quantity<'place in the log'>;
@@ -109,6 +110,16 @@ export type FactBody =
       readonly repetitions: number;
       readonly effort: Effort | null;
       readonly side: Side | null;
+    }
+  /** A squat gate, by somebody who watched. */
+  | {
+      readonly kind: 'judged';
+      readonly person: PersonId;
+      readonly day: Day;
+      readonly gate: SquatGateName;
+      readonly passed: boolean;
+      readonly observedBy: string;
+      readonly watched: WayOfWatching;
     }
   /** The heaviest bar carried on the shoulders, where no test says it. */
   | { readonly kind: 'carried'; readonly person: PersonId; readonly day: Day; readonly load: Entered }

@@ -8,6 +8,7 @@ import type { LoadLimit } from '#domain/card.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { SetResult } from '#domain/fact.ts';
 import { ofKind, type Known } from '#domain/known.ts';
+import { gateLimit, isBehindGates } from './squat-gates.ts';
 import { restrictionsOn, sharesOf, type MachineSteps, type PlanContext } from './plan-context.ts';
 
 /** A limit before it is brought down to the machine's steps [delivered kg]. */
@@ -80,7 +81,16 @@ export const limitsOn = (
   ...machineLimits(context, exercise, machine, on),
   ...shoulderLimits(context, exercise, on),
   ...restrictionLimits(context, exercise, machine, on),
+  ...gateLimits(context, exercise, machine, steps, on),
 ];
+
+const gateLimits = (
+  { known }: PlanContext,
+  exercise: Exercise,
+  machine: Machine,
+  { least }: MachineSteps,
+  on: Day,
+): readonly Limit[] => (isBehindGates(known, exercise, machine, on) ? gateLimit(known, on, least) : []);
 
 const machineLimits = (context: PlanContext, exercise: Exercise, machine: Machine, on: Day): readonly Limit[] => {
   const factor = kilogramsPer(machine.unit) * calibrationFactor(context.known, machine.id, on);

@@ -11,6 +11,7 @@ import { trackState, type Progress } from './progress.ts';
 import { raiseOf } from './raise-of.ts';
 import { setReckoning } from './rows.ts';
 import { signedRule } from './signed-rule.ts';
+import { isBehindGates, leftOutBehind, mayCarryBar, nextGate } from './squat-gates.ts';
 import { sidesOf, targetOf, trackOf, type ItemAt, type Target } from './target.ts';
 
 export type PlannedItem =
@@ -30,8 +31,7 @@ export const planItem = (context: PlanContext, progress: Progress, at: ItemAt): 
   if (at.adjustments.some((each) => each.change.kind === 'leave out')) return leftOut('left out: by agreement');
   const reached = targetOf(context, progress, at);
   if (reached.kind === 'gap') return leftOut(reached.says, true);
-  if (isNewUnderBar(at, reached.target))
-    return leftOut('left out: nothing of this kind was ever lifted under a bar here; test it first, watched');
+  if (isBehindGate(context, at)) return leftOut(leftOutBehind(nextGate(context.known, at.day)));
   if (needsShoulderEvidence(context, at, reached.target))
     return leftOut('No bar carried on the shoulders before launch is recorded: type the heaviest one, signed.', true);
   const loads = loadsOf(context, progress, at, reached.target);
@@ -47,14 +47,13 @@ export const planItem = (context: PlanContext, progress: Progress, at: ItemAt): 
 };
 
 /**
- * A squat or a hip hinge that the programme means as a fraction, of somebody with no capacity: nobody who was never seen
- * under a bar is sent there by a card.
+ * A squat or a hip hinge that the programme means as a fraction, of somebody who was never seen under a bar, or not since
+ * landing: no card sends them there before the gates are passed.
  */
-const isNewUnderBar = ({ machine, item, exercise }: ItemAt, target: Target): boolean =>
-  machine.gravity === '1 g' &&
-  target.basis === 'effort' &&
-  item.basis.kind !== 'effort' &&
-  (exercise.pattern === 'squat' || exercise.pattern === 'hip hinge');
+const isBehindGate = ({ known }: PlanContext, at: ItemAt): boolean =>
+  at.item.basis.kind !== 'effort' &&
+  isBehindGates(known, at.exercise, at.machine, at.day) &&
+  !mayCarryBar(known, at.day);
 
 /** Under a bar the lightest load is heavy for some: more than the planned repetitions allow is not offered. */
 const isLeastTooHeavy = (at: ItemAt, target: Target, loads: Loads): boolean => {

@@ -99,3 +99,22 @@ test('where somebody trains is recorded, and their sheet is made for that gym', 
   await page.getByText('Lindqvist').first().waitFor();
   expect(complaints()).toEqual([]);
 });
+
+test('the Desk asks for a squat gate; judged with who watched, the next one comes first', async () => {
+  const { page, complaints } = watched;
+  await page.goto(house.origin);
+  const line = page.getByRole('listitem').filter({ hasText: 'Anselm Fitzroy' }).filter({ hasText: 'clearance gate' });
+  await line.getByRole('link', { name: 'Judge it' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByText('the physician allows loaded training').waitFor();
+  expect(await barriers(page)).toEqual([]);
+  await dialog.getByRole('button', { name: 'Record', exact: true }).click();
+  await dialog.getByText('Nothing is typed.').waitFor();
+  await dialog.getByLabel('Who watched').fill('Maud Arkwright');
+  await dialog.getByRole('button', { name: 'Record', exact: true }).click();
+  await dialog.waitFor({ state: 'detached' });
+  await page.getByText('clearance gate passed, seen in person by Maud Arkwright').waitFor();
+  await page.goto(`${house.origin}/people/anselm-fitzroy`);
+  await page.getByText('Back squat: left out: the first squat gate comes first.').waitFor();
+  expect(complaints()).toEqual([]);
+});

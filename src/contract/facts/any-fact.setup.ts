@@ -5,6 +5,7 @@ import { idOf } from '#domain/identity.ts';
 import { takeUp } from '#domain/programme.ts';
 import { day } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
+import { SQUAT_GATES, WAYS_OF_WATCHING } from '#domain/squat-gate.ts';
 import fc from 'fast-check';
 import { anyIssuedCard, anyRaise } from './any-issued-card.setup.ts';
 
@@ -82,6 +83,15 @@ export const ANY_BODY: AnyBody = {
   stays: fc
     .record({ kind: kind('stays'), person, site: anyId<'site'>(), from: anyDay, until: fc.option(anyDay) })
     .map((stay) => ({ ...stay, until: stay.until === null || stay.until < stay.from ? null : stay.until })),
+  judged: fc.record({
+    kind: kind('judged'),
+    person,
+    day: anyDay,
+    gate: fc.constantFrom(...SQUAT_GATES),
+    passed: fc.boolean(),
+    observedBy: fc.constantFrom('Maud Arkwright', 'a colleague'),
+    watched: fc.constantFrom(...WAYS_OF_WATCHING),
+  }),
   carried: fc.record({ kind: kind('carried'), person, day: anyDay, load: anyLoad }),
   trained: fc.record({
     kind: kind('trained'),

@@ -45,6 +45,7 @@ const loadLimit = record({
     'shoulder limit',
     'shoulder rule',
     'restriction',
+    'gate',
     'never over',
     'back-off',
     'signed load',

@@ -14,7 +14,7 @@ import {
 } from './house.schema.ts';
 import { variantOf } from './lists.schema.ts';
 import { assigned, dated, introduced, measured, stays } from './people.schema.ts';
-import { calledOff, carried, hurt, lifted, missed, noted, read, received, trained } from './training.schema.ts';
+import { calledOff, carried, hurt, judged, lifted, missed, noted, read, received, trained } from './training.schema.ts';
 
 const BODIES = [
   introduced,
@@ -23,6 +23,7 @@ const BODIES = [
   assigned,
   stays,
   lifted,
+  judged,
   carried,
   trained,
   hurt,
@@ -51,6 +52,7 @@ const KINDS: Readonly<Record<FactKind, true>> = {
   assigned: true,
   stays: true,
   lifted: true,
+  judged: true,
   carried: true,
   trained: true,
   hurt: true,

@@ -1,5 +1,6 @@
 import type { SetResult } from '#domain/fact.ts';
 import type { CardId, ExerciseId, FactId, ItemId, MachineId, PersonId, SetId } from '#domain/identity.ts';
+import { SQUAT_GATES, WAYS_OF_WATCHING } from '#domain/squat-gate.ts';
 import { z } from 'zod';
 import { record } from './record.schema.ts';
 import { bodySite } from './catalogue.schema.ts';
@@ -7,7 +8,7 @@ import { effort, side } from './effort.schema.ts';
 import { choice, listUpTo } from './lists.schema.ts';
 import { calendarDay, enteredLoad, numberFrom, wholeFrom } from './numbers.schema.ts';
 import type { BodyOf } from './people.schema.ts';
-import { identity, note, sentence, sentenceOrNone } from './texts.schema.ts';
+import { identity, name, note, sentence, sentenceOrNone } from './texts.schema.ts';
 
 const person = identity<PersonId>();
 const card = identity<CardId>();
@@ -26,6 +27,16 @@ export const lifted = record({
   effort: effort.nullable(),
   side: side.nullable(),
 }) satisfies z.ZodType<BodyOf<'lifted'>>;
+
+export const judged = record({
+  kind: z.literal('judged'),
+  person,
+  day: calendarDay,
+  gate: choice(SQUAT_GATES),
+  passed: z.boolean({ error: 'true or false' }),
+  observedBy: name,
+  watched: choice(WAYS_OF_WATCHING),
+}) satisfies z.ZodType<BodyOf<'judged'>>;
 
 export const carried = record({
   kind: z.literal('carried'),

@@ -46,6 +46,13 @@ export type DeskLine =
       readonly days: readonly Day[];
       readonly says: string;
     }
+  /** A card ahead leaves a lift out until somebody watches. */
+  | {
+      readonly kind: 'gate to judge';
+      readonly person: PersonId;
+      readonly name: string;
+      readonly says: string;
+    }
   | {
       readonly kind: 'cannot be issued';
       readonly person: PersonId;

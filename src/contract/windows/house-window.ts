@@ -3,6 +3,7 @@ import type { Machine, Site } from '#domain/catalogue.ts';
 import type { Signer } from '#domain/fact.ts';
 import type { ExerciseId, MissionId, PersonId, ProgrammeVersionId } from '#domain/identity.ts';
 import type { Policies } from '#domain/policies.ts';
+import type { SquatGateName } from '#domain/squat-gate.ts';
 
 /** What the first page asks before anything is open. */
 export interface StartWindow {
@@ -51,4 +52,10 @@ export interface HouseWindow {
     readonly followers: number;
   }[];
   readonly policies: Policies;
+  /** What each squat gate asks for, in words. */
+  readonly squatGates: readonly {
+    readonly name: SquatGateName;
+    readonly asks: readonly string[];
+    readonly opens: string;
+  }[];
 }

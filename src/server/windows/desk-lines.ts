@@ -3,6 +3,7 @@ import { cardCode } from '#domain/card-code.ts';
 import { ofKind, type Known } from '#domain/known.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import type { CardRecord, Proposal, Road } from '#domain/road.ts';
+import { leftOutBehind, nextGate } from '#planning/squat-gates.ts';
 import type { DeskLine } from '#contract/windows/desk-window.ts';
 import { showDone, workSetsWithResults } from './item-result.ts';
 import { followedBy, isOurs } from './person-head.ts';
@@ -17,6 +18,7 @@ const ORDER: readonly DeskLine['kind'][] = [
   'unread note',
   'proposal',
   'cards to issue',
+  'gate to judge',
   'cannot be issued',
 ];
 
@@ -33,6 +35,7 @@ export const deskLines = (known: Known, road: Road): readonly DeskLine[] => {
     ...unreadNotes(known, records),
     ...road.proposals.flatMap((proposal) => proposalLine(known, records, proposal)),
     ...cardsToIssue(known, road),
+    ...gateToJudge(known, road),
     ...cannotBeIssued(known, road),
   ];
 };
@@ -143,6 +146,23 @@ const cardsToIssue = (known: Known, road: Road): readonly DeskLine[] => {
   const until = known.mission ? showMissionDay(known.mission, last) : isoOfDay(last);
   const count = days.length === 1 ? '1 session' : `${days.length} sessions`;
   return [{ kind: 'cards to issue', ...who(known), days, says: `${count} up to ${until} not issued yet: issue.` }];
+};
+
+/** Lifts that a card ahead leaves out because their gate was not passed. */
+const gateToJudge = (known: Known, road: Road): readonly DeskLine[] => {
+  const gate = nextGate(known, road.today);
+  const waits = road.cards.some(
+    (card) => card.state === 'planned' && card.card.leftOut.some(({ says }) => says === leftOutBehind(gate)),
+  );
+  return gate !== null && waits
+    ? [
+        {
+          kind: 'gate to judge',
+          ...who(known),
+          says: `No bar for squat or hip hinge yet: the ${gate} is to be watched and judged.`,
+        },
+      ]
+    : [];
 };
 
 const cannotBeIssued = (known: Known, road: Road): readonly DeskLine[] => {

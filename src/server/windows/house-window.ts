@@ -1,5 +1,6 @@
 import type { HouseWindow } from '#contract/windows/house-window.ts';
 import type { Snapshot } from '#actions/snapshot.ts';
+import { SQUAT_GATE_TABLE, type SquatGate } from '#science/novice/squat-gates.table.ts';
 import { followedBy, peopleInOrder, personLine } from './person-head.ts';
 
 export const houseWindow = (snapshot: Snapshot, about: HouseWindow['about']): HouseWindow => {
@@ -27,5 +28,15 @@ export const houseWindow = (snapshot: Snapshot, about: HouseWindow['about']): Ho
       followers: people.filter((known) => followedBy(known).some(({ version }) => version.id === id)).length,
     })),
     policies: house.policies,
+    squatGates: SQUAT_GATE_TABLE.rows.map((gate) => ({ name: gate.name, asks: asksOf(gate), opens: gate.opens })),
   };
 };
+
+const asksOf = ({ sessions, sets, repetitions, load, mostExertion, mostFaults, weeks, confirms }: SquatGate) => [
+  ...(sets > 0 ? [`${sets} × ${repetitions} in ${sessions === 1 ? 'one session' : `${sessions} sessions`}`] : []),
+  ...(load ? [`with ${load[0] * 100} to ${load[1] * 100} % of body mass`] : []),
+  ...(mostExertion === null ? [] : [`at RPE ${mostExertion} or less`]),
+  ...(mostFaults === null ? [] : [`at most ${mostFaults} of the ten faults`]),
+  ...(weeks > 0 ? [`after ${weeks} weeks of training`] : []),
+  ...confirms,
+];

@@ -26,6 +26,8 @@ export const recordSays = (fact: Fact, house: House): string => {
       return `trains at ${house.sites.get(fact.site)?.name ?? fact.site} from ${isoOfDay(fact.from)}${fact.until === null ? ' on' : ` to ${isoOfDay(fact.until)}`}`;
     case 'lifted':
       return `${exercise(fact.exercise)} ${showEntered(fact.load)} × ${fact.repetitions}${fact.side ? ` ${fact.side}` : ''}${fact.effort ? `, ${showEffort(fact.effort)}` : ''}, ${machine(fact.machine)}`;
+    case 'judged':
+      return `${fact.gate} ${fact.passed ? 'passed' : 'not passed'}, seen ${fact.watched} by ${fact.observedBy}`;
     case 'carried':
       return `heaviest bar carried on the shoulders ${showEntered(fact.load)}`;
     case 'trained':

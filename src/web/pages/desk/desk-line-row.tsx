@@ -139,6 +139,10 @@ export const DeskLineRow = ({ line, today }: { readonly line: DeskLine; readonly
       return <Proposed line={line} />;
     case 'cards to issue':
       return <Row line={line} verbs={<Link href={`/people/${line.person}`}>Open the sheet</Link>} />;
+    case 'gate to judge':
+      return (
+        <Row line={line} verbs={<Link href={`/people/${line.person}/record?record=squat%20gate`}>Judge it</Link>} />
+      );
     case 'cannot be issued':
       return (
         <Row line={line} verbs={<Link href={`/people/${line.person}/record`}>Open the record</Link>}>

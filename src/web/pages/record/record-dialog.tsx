@@ -2,6 +2,7 @@ import type { RecordLine, RecordWindow } from '#contract/windows/record-window.t
 import type { HouseWindow } from '#contract/windows/house-window.ts';
 import type { Fact } from '#domain/fact.ts';
 import { Dialog } from '../../parts/parts.ts';
+import { GateForm } from './gate-form.tsx';
 import { LiftingForm } from './lifting-form.tsx';
 import { MeasurementForm } from './measurement-form.tsx';
 import { MissionForm } from './mission-form.tsx';
@@ -21,6 +22,7 @@ export const RECORDABLE = [
   'receipt',
   'mission dates',
   'training site',
+  'squat gate',
 ] as const;
 export type Recordable = (typeof RECORDABLE)[number];
 
@@ -84,6 +86,8 @@ function NewForm({ what, record, ...shared }: FormChoiceProps & { readonly what:
       return <RestrictionForm {...shared} correcting={null} />;
     case 'receipt':
       return <ReceiptForm {...shared} record={record} correcting={null} />;
+    case 'squat gate':
+      return <GateForm {...shared} correcting={null} />;
     case 'training site':
       return <StayForm {...shared} correcting={null} />;
     case 'mission dates':
@@ -95,7 +99,16 @@ function NewForm({ what, record, ...shared }: FormChoiceProps & { readonly what:
   }
 }
 
-const CORRECTABLE = ['lifted', 'restricted', 'received', 'measured', 'carried', 'introduced', 'stays'] as const;
+const CORRECTABLE = [
+  'lifted',
+  'restricted',
+  'received',
+  'measured',
+  'carried',
+  'introduced',
+  'stays',
+  'judged',
+] as const;
 type CorrectableFact = Fact<(typeof CORRECTABLE)[number]>;
 
 const hasForm = (fact: Fact): fact is CorrectableFact => CORRECTABLE.some((kind) => kind === fact.kind);
@@ -116,6 +129,8 @@ function CorrectionForm({ line: { fact }, record, ...shared }: FormChoiceProps &
       return <MeasurementForm {...shared} what={fact.what} correcting={fact} />;
     case 'carried':
       return <MeasurementForm {...shared} what="heaviest bar" correcting={fact} />;
+    case 'judged':
+      return <GateForm {...shared} correcting={fact} />;
     case 'stays':
       return <StayForm {...shared} correcting={fact} />;
     case 'introduced':

@@ -1,0 +1,65 @@
+import type { Day } from '#units/day.ts';
+import type { Exercise, Machine } from '#domain/catalogue.ts';
+import { bodyMassOn, ofKind, type Known } from '#domain/known.ts';
+import { GATE_BEFORE_BAR, GATE_BEFORE_STEPS, SQUAT_GATES, type SquatGateName } from '#domain/squat-gate.ts';
+import type { Limit } from './limits.ts';
+
+/** Of body mass: what a bar weighs at most until the bar gate is passed; common practice, no source. */
+const LIGHT_BAR = 0.5;
+
+/** The gates that are passed on a day: the last judgement of each counts, and after landing only what was seen since. */
+export const gatesPassed = (known: Known, on: Day): ReadonlySet<SquatGateName> => {
+  const since = landedBy(known, on) ?? -Infinity;
+  const judged = ofKind(known, 'judged').filter((fact) => fact.day <= on && fact.day >= since);
+  const last = new Map(judged.toSorted((a, b) => a.day - b.day).map((fact) => [fact.gate, fact] as const));
+  return new Set(
+    [...last.values()].filter((fact) => fact.passed && fact.watched !== 'on film, not enough').map(({ gate }) => gate),
+  );
+};
+
+/** The first gate that is not passed. */
+export const nextGate = (known: Known, on: Day): SquatGateName | null => {
+  const passed = gatesPassed(known, on);
+  return SQUAT_GATES.find((gate) => !passed.has(gate)) ?? null;
+};
+
+/** What a card says of a lift that waits for its gate. */
+export const leftOutBehind = (gate: SquatGateName | null): string =>
+  `left out: the ${gate ?? 'squat gate'} comes first`;
+
+/** Do the gates stand before this exercise for this person on this day? Under a bar in 1 g, squats and hip hinges. */
+export const isBehindGates = (
+  known: Known,
+  { pattern }: Exercise,
+  { gravity }: Pick<Machine, 'gravity'>,
+  on: Day,
+): boolean =>
+  gravity === '1 g' &&
+  (pattern === 'squat' || pattern === 'hip hinge') &&
+  // Somebody who was tested has been seen under a bar, but not since the landing.
+  (!wasTested(known, pattern, on) || landedBy(known, on) !== null);
+
+/** A recorded test of the same kind of lift: results of cards alone are no test, nobody need have watched. */
+const wasTested = (known: Known, pattern: Exercise['pattern'], on: Day): boolean =>
+  ofKind(known, 'lifted').some(
+    (fact) => fact.repetitions > 0 && fact.day <= on && known.house.exercises.get(fact.exercise)?.pattern === pattern,
+  );
+
+/** Nobody who has not passed the gate before the bar is sent under one. */
+export const mayCarryBar = (known: Known, on: Day): boolean => gatesPassed(known, on).has(GATE_BEFORE_BAR);
+
+/** A bar of somebody between the gates is a light one. Without a body mass it is the lightest there is. */
+export const gateLimit = (known: Known, on: Day, lightest: number): readonly Limit[] => {
+  if (gatesPassed(known, on).has(GATE_BEFORE_STEPS)) return [];
+  const mass = bodyMassOn(known, on);
+  return [
+    {
+      kind: 'gate',
+      kilograms: Math.max(lightest, LIGHT_BAR * (mass?.kilograms ?? 0)),
+      says: `the ${GATE_BEFORE_STEPS}: half of body mass at most until it is passed`,
+    },
+  ];
+};
+
+const landedBy = ({ mission }: Known, on: Day): Day | null =>
+  mission?.landing && on >= mission.landing.latest ? mission.landing.latest : null;
