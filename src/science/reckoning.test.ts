@@ -35,17 +35,20 @@ const six = formula(
 
 type Givens = { readonly a: number; readonly b: number; readonly c: number };
 
-const made = reckoning<Givens>('a reckoning of a test', ['a', 'b', 'c'])
-  .cell('double', twice, 'b')
-  .cell('rest', less, 'double', 'a')
-  .cell('three', three, 'c', 'b', 'a')
-  .cell('four', four, 'rest', 'a', 'b', 'c')
-  .cell('six', six, 'a', 'b', 'c', 'c', 'b', 'a')
-  .cell('again', twice, 'rest');
+/** Made anew in each test, so that a fault in the making shows. */
+const make = () =>
+  reckoning<Givens>('a reckoning of a test', ['a', 'b', 'c'])
+    .cell('double', twice, 'b')
+    .cell('rest', less, 'double', 'a')
+    .cell('three', three, 'c', 'b', 'a')
+    .cell('four', four, 'rest', 'a', 'b', 'c')
+    .cell('six', six, 'a', 'b', 'c', 'c', 'b', 'a')
+    .cell('again', twice, 'rest');
 
 const GIVENS: Givens = { a: 1, b: 2, c: 3 };
 
 test('cells are computed from givens and earlier cells, each argument in its place', () => {
+  const made = make();
   expect(made.reckon(GIVENS)).toEqual({
     a: 1,
     b: 2,
@@ -60,6 +63,7 @@ test('cells are computed from givens and earlier cells, each argument in its pla
 });
 
 test('a reckoning knows its name, its columns and their places', () => {
+  const made = make();
   expect(made.name).toBe('a reckoning of a test');
   expect(made.givens).toEqual(['a', 'b', 'c']);
   expect(made.columns).toEqual(['a', 'b', 'c', 'double', 'rest', 'three', 'four', 'six', 'again']);
@@ -69,10 +73,12 @@ test('a reckoning knows its name, its columns and their places', () => {
 });
 
 test('the formulas in use are listed once each', () => {
+  const made = make();
   expect(made.formulas).toEqual([twice, less, three, four, six]);
 });
 
 test('a row that stands behind others is filled without touching them', () => {
+  const made = make();
   const rows = new Float64Array(3 * made.width).fill(7);
   rows.set([1, 2, 3], made.width);
   made.fill(rows, made.width);
@@ -81,6 +87,7 @@ test('a row that stands behind others is filled without touching them', () => {
 });
 
 test('a row is spelled out with names, values and what lies outside its range', () => {
+  const made = make();
   const rows = new Float64Array(2 * made.width);
   rows.set(made.row({ a: 1, b: 6, c: 3 }), made.width);
   const cells = made.spell(rows, made.width);

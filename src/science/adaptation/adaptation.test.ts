@@ -217,3 +217,46 @@ test('nobody was tested at the trunk on the fifth day, and everybody else was', 
   expect(untested.map(({ test: name }) => name).every((name) => name.startsWith('trunk'))).toBe(true);
   expect(untested).toHaveLength(4);
 });
+
+const curves = strengthUnloaded.record.plot?.curves() ?? [];
+const drawn = (label: string) => curves.find((curve) => curve.label.startsWith(label));
+const closeTo = (pairs: readonly (readonly number[])[]) =>
+  pairs.map((pair) => pair.map((value) => expect.closeTo(value, 10) as number));
+
+test('studies of bed rest are drawn where they stand: untrained knee extension, what was left', () => {
+  const studies = drawn('bed rest, studies');
+  expect(studies?.scattered).toBe(true);
+  expect(studies?.points).toEqual(
+    closeTo([
+      [5, 0.914],
+      [5, 0.959],
+      [10, 0.855],
+      [14, 0.855],
+      [70, 0.797],
+      [90, 81 / 109],
+    ]),
+  );
+});
+
+test('the unloaded leg is drawn with a standard deviation each way', () => {
+  const leg = drawn('one leg unloaded');
+  expect(leg?.points).toEqual(
+    closeTo([
+      [14, 0.852],
+      [23, 0.79],
+    ]),
+  );
+  expect(leg?.band).toEqual(
+    closeTo([
+      [0.797, 0.907],
+      [0.719, 0.861],
+    ]),
+  );
+});
+
+test('bed rest is drawn as what is left, and the rule of thumb between its two rates', () => {
+  expect(drawn('bed rest, logarithmic')?.points.at(-1)).toEqual([120, expect.closeTo(1 - 0.2785179, 6) as number]);
+  const rule = drawn('rule of thumb');
+  expect(rule?.points.at(-1)).toEqual([120, expect.closeTo(1 - (0.0075 * 106) / 7, 10) as number]);
+  expect(rule?.band?.at(-1)).toEqual(closeTo([[1 - (0.01 * 106) / 7, 1 - (0.005 * 106) / 7]])[0]);
+});

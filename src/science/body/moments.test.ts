@@ -60,3 +60,10 @@ test('a squat that cannot balance says so', () => {
   const found = momentMatchedShares(BODY.male, fraction(1.5), { ...legs, thighLean: degrees(-60) });
   expect(found.kind).toBe('none');
 });
+
+test('balance weightless is not enough: a bar too light to bring the body forward is told', () => {
+  const legs = { shankLean: degrees(0), thighLean: degrees(90) };
+  expect(balancedTrunkLean(BODY.male, legs, fraction(0.1), '0 g').kind).toBe('converged');
+  expect(balancedTrunkLean(BODY.male, legs, fraction(0.1), '1 g').kind).toBe('not bracketed');
+  expect(momentMatchedShares(BODY.male, fraction(0.1), legs).kind).toBe('none');
+});

@@ -115,3 +115,9 @@ test('a standing figure is as tall as its parts, and a hanging bar hangs under t
 test('an unknown model is refused by name', () => {
   expect(() => bodyWeightShare('handstand' as 'curl', 'male')).toThrow('No share model is called "handstand".');
 });
+
+test.each(Object.keys(BOTTOM_POSTURES))('%s: what is looked up is what is reckoned', (name) => {
+  const lift = name as LegLift; // the keys of the postures
+  for (const sex of SEXES)
+    expect(workShareInPosture(lift, BODY[sex], BOTTOM_POSTURES[lift])).toBe(bodyWeightShare(lift, sex).work);
+});

@@ -5,7 +5,10 @@ import { stepsNearest } from '#units/rounding.ts';
 import { SEXES } from '../body/segments.ts';
 import { bodyWeightShare } from '../body/work-share.ts';
 import { deliveredLoad, IDENTITY_CALIBRATION, loadToCommand, commandedLoad } from './calibration.ts';
-import { barEquivalent, carriesEvidence, machineTarget, programmeFractionOf } from './crossing.ts';
+import { evaluate } from '../evaluate.ts';
+import type { Plot } from '../plot.ts';
+import { axialExcess } from './axial-load.ts';
+import { barEquivalent, carriesEvidence, machineTarget, programmeFractionOf, trueFraction } from './crossing.ts';
 import { flightLoad, flightTarget } from './flight-reckonings.ts';
 import {
   barFractionOfSystemFraction,
@@ -164,3 +167,71 @@ test.each(SEXES)('the share of a %s squat is shown as 0.72', (sex) => {
 
 // @ts-expect-error a bar is no pull in 0 g: carry it over first
 export const swapped = () => barEquivalent(barLoad(100), fraction(0.7), kilograms(80));
+
+test('a pull of exactly the floor is no evidence', () => {
+  // 0.45 + 0.05 of 64 kg is 32 kg, exactly.
+  expect(carriesEvidence(machineLoad(32), fraction(0.45), kilograms(64))).toBe(false);
+  expect(carriesEvidence(machineLoad(32.001), fraction(0.45), kilograms(64))).toBe(true);
+});
+
+test('an excess over nothing is refused, and one over a body without a bar is not', () => {
+  expect(evaluate(axialExcess, [100, 0, 0, 80])).toMatchObject({ kind: 'refused' });
+  expect(evaluate(axialExcess, [100, 0.1, 0, 80])).toMatchObject({ kind: 'value' });
+  expect(evaluate(axialExcess, [100, 0, 0.5, 80])).toEqual({
+    kind: 'value',
+    value: 1.5,
+    cautions: ['bar 0 kg is outside 1 to 400'],
+  });
+});
+
+const endsOf = (record: { readonly plot?: Plot }) =>
+  (record.plot?.curves() ?? []).map(({ points }) =>
+    [points[0], points.at(-1)].map((point) => point?.map((value) => Number(value.toFixed(3)))),
+  );
+
+test('excesses are drawn from the shoulders to the feet', () => {
+  // 0.72 / 1.5, 0.72 / 1.05, 1 / 1.5 at the shoulders; 2.22 / 2.5, 1.77 / 2.05 and 2.5 / 2.5 at the feet.
+  expect(endsOf(axialExcess.record)).toEqual([
+    [
+      [0, 0.48],
+      [1, -0.112],
+    ],
+    [
+      [0, 0.686],
+      [1, -0.137],
+    ],
+    [
+      [0, 0.667],
+      [1, 0],
+    ],
+  ]);
+});
+
+test('ramps are drawn from the first step to the fifth', () => {
+  // 0.8 · 0.78 · 105 and 0.78 · 105; 0.6 · 0.717 · 71 and 0.717 · 71; their sums.
+  expect(endsOf(machineTarget.record)).toEqual([
+    [
+      [1, 65.52],
+      [5, 81.9],
+    ],
+    [
+      [1, 30.544],
+      [5, 50.907],
+    ],
+    [
+      [1, 96.064],
+      [5, 132.807],
+    ],
+  ]);
+  // (65.52 − 0.4 · 50.907) / 105, and of the other person (0.624 · 80 − 0.4 · 0.717 · 88) / 80.
+  expect(endsOf(trueFraction.record)).toEqual([
+    [
+      [1, 0.43],
+      [5, 0.78],
+    ],
+    [
+      [1, 0.309],
+      [5, 0.78],
+    ],
+  ]);
+});

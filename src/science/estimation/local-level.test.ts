@@ -263,3 +263,14 @@ test('sets of a session are averaged, bounds only where there is nothing else', 
     lowerBound: true,
   });
 });
+
+test('a reading of exactly three standard deviations off is still used', () => {
+  const exact = (y: number) => ({ day: day(0), y, variance: 0.5 });
+  expect(filterLocalLevel([exact(4), exact(7)]).steps[1]?.treatment).toBe('used');
+  expect(filterLocalLevel([exact(4), exact(7.001)]).steps[1]?.treatment).toBe('widened');
+});
+
+test('an error names the observation', () => {
+  expect(() => filterLocalLevel([reading(5, 4.6), reading(4, 4.6)])).toThrow('Observation 2 lies before the one ahead');
+  expect(() => filterLocalTrend([reading(5, 4.6), reading(6, Number.NaN)])).toThrow('Observation 2 needs a finite');
+});

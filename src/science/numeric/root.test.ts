@@ -45,3 +45,11 @@ test('a search that may not go on long enough says how far it came', () => {
     width: 1.25,
   });
 });
+
+test('a bracket of exactly the width asked for is narrow enough', () => {
+  expect(bisect(line(3, 1), { low: -10, high: 10, within: 1.25 })).toMatchObject({ kind: 'converged', iterations: 4 });
+});
+
+test('a function that is nothing everywhere has a root', () => {
+  expect(bisect(() => 0, { low: -1, high: 1, within: 1e-6 }).kind).toBe('converged');
+});

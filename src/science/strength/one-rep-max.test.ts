@@ -4,6 +4,7 @@ import { barLoad, exertion, repetitions, type BarLoad, type MachineLoad, type Re
 import { reserveOfExertion } from './effort.ts';
 import { estimateLogSd, logSdOfMaximum, reserveSd } from './estimate-spread.ts';
 import * as maxima from './one-rep-max.ts';
+import { fractionWathan } from './repetition-fraction.ts';
 import { fractionAllowing, maximumMultiplier, repetitionMaximum } from './repetition-maximum.ts';
 import { intervalOfFormulas, intervalOfLevel, rangeOfRepetitions, readSet, type PerformedSet } from './set-estimate.ts';
 
@@ -166,3 +167,44 @@ test('the interval of a level is about two standard deviations to each side', ()
 
 // @ts-expect-error a pull in 0 g is no bar load: take the share of body weight off first
 export const swapped = (pull: MachineLoad): BarLoad => maxima.oneRepMaxWathan(pull, ONE);
+
+test('a set of no load says nothing, and an effort of ten is read', () => {
+  expect(readSet(performed({ load: barLoad(0) })).kind).toBe('none');
+  expect(reserveOfExertion(exertion(10))).toEqual({ kind: 'reserve', repetitions: 0, coarse: false });
+});
+
+test('a reserve that was told is not taken for the planned one', () => {
+  expect(estimate()).toMatchObject({ assumedReserve: false, lowerBound: false });
+  expect(estimate({ effort: { kind: 'failure' } })).toMatchObject({ assumedReserve: false, lowerBound: false });
+  expect(estimate({ effort: { kind: 'unrecorded' } })).toMatchObject({ assumedReserve: false, lowerBound: true });
+});
+
+test('readings of a hundred kilograms are drawn with a standard deviation each way', () => {
+  const [wathan] = readSet.record.plot?.curves() ?? [];
+  const [first] = wathan?.points ?? [];
+  expect([first, wathan?.points.length]).toEqual([[1, 100], 15]);
+  const [low = 0, high = 0] = wathan?.band?.[0] ?? [];
+  expect([low, high].map((each) => Math.log(each / 100))).toEqual([
+    expect.closeTo(-0.03, 12) as number,
+    expect.closeTo(0.03, 12) as number,
+  ]);
+});
+
+test('the spread of an estimate is drawn from the fewest repetitions that a reserve allows', () => {
+  const curves = estimateLogSd.record.plot?.curves() ?? [];
+  expect(curves.map(({ label, points }) => [label, points[0]?.[0]])).toEqual([
+    ['to failure', 1],
+    ['1 in reserve', 2],
+    ['2 in reserve', 3],
+    ['4 in reserve', 5],
+  ]);
+});
+
+test('the handbook is drawn in fractions', () => {
+  const handbook = fractionWathan.record.plot?.curves().find(({ label }) => label === 'handbook table');
+  expect(handbook?.scattered).toBe(true);
+  expect(handbook?.points.slice(0, 2)).toEqual([
+    [1, 1],
+    [2, 0.95],
+  ]);
+});
