@@ -10,6 +10,7 @@ export const ROUTES = {
   house: '/api/house', // GET HouseWindow
   desk: '/api/desk', // GET DeskWindow
   sheet: (person: string) => `/api/people/${person}/sheet`, // GET SheetWindow
+  road: (person: string) => `/api/people/${person}/road`, // GET RoadWindow
   capacity: (person: string) => `/api/people/${person}/capacity`, // GET CapacityWindow
   crossing: (person: string) => `/api/people/${person}/crossing`, // GET ?exercise= CrossingWindow
   record: (person: string) => `/api/people/${person}/record`, // GET RecordWindow

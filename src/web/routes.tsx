@@ -14,6 +14,7 @@ const EvidencePage = lazy(() => import('./pages/evidence/evidence-page.tsx'));
 const InAndOutPage = lazy(() => import('./pages/in-and-out/in-and-out-page.tsx'));
 const ProgrammesPage = lazy(() => import('./pages/programmes/programmes-page.tsx'));
 const RecordPage = lazy(() => import('./pages/record/record-page.tsx'));
+const RoadPage = lazy(() => import('./pages/road/road-page.tsx'));
 const SettingsPage = lazy(() => import('./pages/settings/settings-page.tsx'));
 
 const NothingHere = () => (
@@ -34,6 +35,7 @@ export const Routes = () => (
       <Route path="/in-and-out" component={InAndOutPage} />
       <Route path="/settings" component={SettingsPage} />
       <Route path="/people/:person" component={SheetPage} />
+      <Route path="/people/:person/road" component={RoadPage} />
       <Route path="/people/:person/capacity" component={CapacityPage} />
       <Route path="/people/:person/crossing" component={CrossingPage} />
       <Route path="/people/:person/record" component={RecordPage} />

@@ -11,6 +11,7 @@ export const SCREENS = [
   { name: 'Desk', folder: 'desk' },
   { name: 'Sheet', folder: 'sheet' },
   { name: 'Card', folder: 'card' },
+  { name: 'Road', folder: 'road' },
   { name: 'Capacity', folder: 'capacity' },
   { name: 'Crossing', folder: 'crossing' },
   { name: 'Record', folder: 'record' },

@@ -8,6 +8,7 @@ import type { Serving } from '../serving.ts';
 import { capacityWindow } from '../windows/capacity-window.ts';
 import { crossingWindow } from '../windows/crossing-window.ts';
 import { recordWindow } from '../windows/record-window.ts';
+import { roadWindow } from '../windows/road-window.ts';
 import { sheetWindow } from '../windows/sheet-window.ts';
 import { writtenWindow } from '../windows/written-window.ts';
 import { withBody, withPerson } from '../with-house.ts';
@@ -18,6 +19,10 @@ export const peopleRoutes = (app: Hono, serving: Serving): void => {
   app.get(
     ROUTES.sheet(PERSON),
     withPerson(serving, (context, { snapshot, known, road }) => context.json(sheetWindow(snapshot, known, road))),
+  );
+  app.get(
+    ROUTES.road(PERSON),
+    withPerson(serving, (context, { snapshot, known }) => context.json(roadWindow(snapshot, known))),
   );
   app.get(
     ROUTES.capacity(PERSON),

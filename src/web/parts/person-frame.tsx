@@ -7,10 +7,11 @@ import { PersonSwitcher } from './person-switcher.tsx';
 import { useShortcut } from './shortcut.ts';
 import styles from './person-frame.module.css';
 
-export type PersonTab = 'Sheet' | 'Capacity' | 'Crossing' | 'Record';
+export type PersonTab = 'Sheet' | 'Road' | 'Capacity' | 'Crossing' | 'Record';
 
 const TABS: readonly { readonly tab: PersonTab; readonly path: string }[] = [
   { tab: 'Sheet', path: '' },
+  { tab: 'Road', path: '/road' },
   { tab: 'Capacity', path: '/capacity' },
   { tab: 'Crossing', path: '/crossing' },
   { tab: 'Record', path: '/record' },

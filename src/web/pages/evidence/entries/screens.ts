@@ -19,6 +19,7 @@ export const pathOfScreen = (screen: ScreenName, person: string | null): string 
     case 'Sheet':
     case 'Card':
       return person === null ? null : `/people/${person}`;
+    case 'Road':
     case 'Capacity':
     case 'Crossing':
     case 'Record':

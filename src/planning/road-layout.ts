@@ -1,0 +1,95 @@
+import { addDays, type Day } from '#units/day.ts';
+import type { Fact } from '#domain/fact.ts';
+import { ofKind, type Known, type Mission } from '#domain/known.ts';
+import { dayOfAnchor } from '#domain/mission-day.ts';
+import { daysOfPhase } from '#domain/programme.ts';
+import type { Road } from '#domain/road.ts';
+import { askedTests, testDays, type AskedTest, type TestDay } from './asked-tests.ts';
+import { movedDecisions, type MovedDecision } from './moved-decisions.ts';
+import { planContext, type BindingRestriction, type PlanContext } from './plan-context.ts';
+import { phaseSpans, staySpans, type DaySpan, type PhaseSpan, type StaySpan } from './road-spans.ts';
+import { mondayOf, phaseTime, roadWeeks, standingCards, type PhaseTime, type RoadWeek } from './road-weeks.ts';
+
+/** A road laid out day by day: everything in it follows from what is known, nothing of it is stored. */
+export interface RoadLayout extends DaySpan {
+  readonly mission: Mission;
+  readonly phases: readonly (PhaseSpan & { readonly time: PhaseTime })[];
+  readonly stays: readonly StaySpan[];
+  /** Tests of the days that are drawn, and how many lie before them. */
+  readonly tests: readonly TestDay[];
+  readonly testsBefore: number;
+  readonly asked: readonly AskedTest[];
+  readonly restrictions: readonly BindingRestriction[];
+  /** Weeks and more, from today on, that no programme holds. */
+  readonly gaps: readonly PhaseSpan[];
+  readonly weeks: readonly RoadWeek[];
+  readonly moved: readonly MovedDecision[];
+}
+
+/** Practice: half a year is drawn where nobody has dated the landing. */
+const FLIGHT_DRAWN = 182;
+/** Daily sessions after landing go on for about six weeks (common practice). */
+const RETURN_DRAWN = 45;
+const LONGEST_BEFORE = 1095;
+const SHORTEST_BEFORE = 28;
+const WEEK = 7;
+
+/** First and last day of a person's road, in whole weeks from Monday to Sunday; null where there is no mission. */
+export const roadEnds = (known: Known, today: Day): DaySpan | null => {
+  const { mission } = known;
+  if (!mission) return null;
+  const { launch, landing } = mission;
+  const begins = [...firstHeldDays(known, mission), ...testDays(known).map(({ day }) => day)];
+  const first = Math.max(addDays(launch, -LONGEST_BEFORE), Math.min(addDays(launch, -SHORTEST_BEFORE), ...begins));
+  const end = landing ? addDays(landing.latest, RETURN_DRAWN) : addDays(launch, FLIGHT_DRAWN);
+  const last = Math.max(end, addDays(today, known.house.policies.horizonDays));
+  // A week more, so that what lies on the first day does not lie on the edge.
+  return {
+    first: addDays(mondayOf(Math.min(first, today) as Day), -WEEK),
+    last: addDays(mondayOf(last as Day), WEEK - 1),
+  };
+};
+
+/** Of every programme that somebody follows, the first day that it holds. */
+const firstHeldDays = (known: Known, mission: Mission): readonly Day[] =>
+  ofKind(known, 'decided').flatMap(({ decision }) => {
+    if (decision.kind !== 'follow') return [];
+    const from = dayOfAnchor(decision.from, mission);
+    const phases = known.house.programmes.get(decision.programme)?.phases ?? [];
+    const firsts = phases.flatMap((phase) => daysOfPhase(phase, mission)?.first ?? []);
+    return from === null || firsts.length === 0 ? [] : [Math.max(from, Math.min(...firsts)) as Day];
+  });
+
+/**
+ * Lays out a person's road. `road` is derived to its last day; the log tells what was dated otherwise when decisions were
+ * signed. Null where the person has no mission.
+ */
+export const roadLayout = (known: Known, road: Road, log: readonly Fact[]): RoadLayout | null => {
+  const ends = roadEnds(known, road.today);
+  if (!ends || !known.mission) return null;
+  const context = planContext(known);
+  const phases = phaseSpans(context, ends);
+  const cards = standingCards(road);
+  const tests = testDays(known);
+  return {
+    ...ends,
+    mission: known.mission,
+    phases: phases.map((span) => ({ ...span, time: phaseTime(span, cards) })),
+    stays: staySpans(context, ends),
+    tests: tests.filter(({ day }) => day >= ends.first && day <= ends.last),
+    testsBefore: tests.filter(({ day }) => day < ends.first).length,
+    asked: askedTests(known, phases, ends, road.today),
+    restrictions: restrictionsWithin(context, ends),
+    gaps: phases.filter((span) => isGap(span, road.today)),
+    weeks: roadWeeks(ends, phases, cards),
+    moved: movedDecisions(context, road, log, road.today),
+  };
+};
+
+const restrictionsWithin = ({ restrictions }: PlanContext, { first, last }: DaySpan): readonly BindingRestriction[] =>
+  restrictions.filter(
+    ({ restriction, liftedOn }) => restriction.from <= last && (liftedOn === null || liftedOn > first),
+  );
+
+const isGap = ({ held, first, last }: PhaseSpan, today: Day): boolean =>
+  held === null && last >= today && last - Math.max(first, today) + 1 >= WEEK;

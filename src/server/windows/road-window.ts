@@ -1,0 +1,121 @@
+import { isoOfDay, type Day } from '#units/day.ts';
+import type { ExerciseId } from '#domain/identity.ts';
+import type { Known } from '#domain/known.ts';
+import { showMissionDay } from '#domain/mission-day.ts';
+import { derive } from '#planning/derive.ts';
+import type { AskedTest } from '#planning/asked-tests.ts';
+import type { MovedDecision, PlaceOnRoad } from '#planning/moved-decisions.ts';
+import { roadEnds, roadLayout, type RoadLayout } from '#planning/road-layout.ts';
+import type { RoadWeek } from '#planning/road-weeks.ts';
+import type { Snapshot } from '#actions/snapshot.ts';
+import type { RoadAsk, RoadDrawn, RoadMoved, RoadPhase, RoadWindow } from '#contract/windows/road-window.ts';
+import { isOurs, personHead } from './person-head.ts';
+import { recordSays } from './record-says.ts';
+import { adjustmentBars, restrictionBars } from './road-bars.ts';
+import { marksOf, showFirstDay } from './road-marks.ts';
+import { roadSentences } from './road-sentences.ts';
+import { weekSays } from './road-week-says.ts';
+
+/** The whole road of a person, derived to its last day. */
+export const roadWindow = (snapshot: Snapshot, known: Known): RoadWindow => {
+  const { today, upTo } = snapshot;
+  const ends = roadEnds(known, today);
+  const empty = whyNoRoad(known);
+  const layout = ends && empty === null ? roadLayout(known, derive(known, today, ends.last), snapshot.log) : null;
+  return {
+    person: personHead(snapshot, known),
+    today,
+    upTo,
+    road: layout && drawn(layout, known, snapshot),
+    empty,
+  };
+};
+
+const whyNoRoad = (known: Known): string | null => {
+  if (!isOurs(known)) return `${known.name} belongs to another team: only machines and minutes are shared.`;
+  return known.mission
+    ? null
+    : `${known.name} has no mission yet: assign one, and the road is laid out from its dates.`;
+};
+
+const drawn = (layout: RoadLayout, known: Known, { log }: Snapshot): RoadDrawn => {
+  const { first, last, mission } = layout;
+  const names = (lifts: readonly ExerciseId[]): readonly string[] =>
+    lifts.map((id) => known.house.exercises.get(id)?.name ?? 'an exercise');
+  return {
+    first,
+    last,
+    launch: mission.launch,
+    landing: mission.landing,
+    marks: marksOf(mission, layout),
+    phases: layout.phases.map((span) => phaseOf(layout, span)),
+    sites: layout.stays.map(({ first: from, last: to, site, isSaid }) => ({
+      first: from,
+      last: to,
+      name: (site && known.house.sites.get(site)?.name) ?? 'nowhere known',
+      isSaid,
+    })),
+    tests: layout.tests.map(({ day, lifts }) => ({
+      day,
+      missionDay: showMissionDay(mission, day),
+      lifts: names(lifts),
+    })),
+    testsBefore: layout.testsBefore,
+    asks: layout.asked.map((ask) => askOf(layout, ask)),
+    restrictions: restrictionBars(known, layout),
+    adjustments: adjustmentBars(known, layout),
+    weeks: layout.weeks.map((week) => weekLine(layout, week)),
+    sentences: roadSentences(layout, log, known.person),
+    moved: layout.moved.map((each) => movedOf(each, known)),
+  };
+};
+
+const phaseOf = ({ mission }: RoadLayout, span: RoadLayout['phases'][number]): RoadPhase => ({
+  first: span.first,
+  last: span.last,
+  name: span.held?.phase.name ?? null,
+  side: span.side,
+  programme: span.held && `${span.held.programme.name}, version ${span.held.programme.number}`,
+  from: showFirstDay(mission, span.first, span.side),
+  to: showMissionDay(mission, span.last),
+  source: span.held?.phase.source ?? null,
+  ...span.time,
+});
+
+const weekLine = (layout: RoadLayout, week: RoadWeek): RoadDrawn['weeks'][number] => ({
+  ...week,
+  says: weekSays(layout, week),
+});
+
+const askOf = ({ mission }: RoadLayout, { day, occasion, lifts, state }: AskedTest): RoadAsk => ({
+  day,
+  missionDay: showMissionDay(mission, day),
+  occasion,
+  state: state.kind,
+  says: askSays(state, lifts.length, (on) => showMissionDay(mission, on)),
+});
+
+const askSays = (state: AskedTest['state'], lifts: number, show: (on: Day) => string): string => {
+  switch (state.kind) {
+    case 'tested':
+      return `${state.lifts.length} of ${lifts} lifts tested, the last on ${show(state.on)}`;
+    case 'due':
+      return `due, until ${show(state.until)}`;
+    case 'not tested':
+      return 'passed without a test';
+    case 'ahead':
+      return 'ahead';
+  }
+};
+
+const movedOf = ({ fact, which, day, was, now }: MovedDecision, known: Known): RoadMoved => ({
+  fact: fact.id,
+  day,
+  which: `${which}, ${isoOfDay(day)}`,
+  says: recordSays(fact, known.house),
+  was: placeSays(was),
+  now: placeSays(now),
+});
+
+const placeSays = ({ missionDay, phase, side }: PlaceOnRoad): string =>
+  `${phase ?? `no phase, ${side}`} (${missionDay})`;

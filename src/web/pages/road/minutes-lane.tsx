@@ -1,0 +1,106 @@
+import { useId } from 'react';
+import { ROAD_CARD_STATES, type RoadCardState, type RoadDrawn } from '#contract/windows/road-window.ts';
+import { Hatch } from './hatch.tsx';
+import { Row } from './lane.tsx';
+import { percent, roadScale } from './road-scale.ts';
+import styles from './road-chart.module.css';
+
+const HEIGHT = 84;
+/** Above the highest line, so that it is seen whole. */
+const HEADROOM = 1.06;
+
+const LOOKS: Readonly<Record<RoadCardState, string>> = {
+  issued: 'issued',
+  'can be issued': 'issuable',
+  waiting: 'waiting',
+  expected: 'expected',
+};
+
+/** True minutes of the cards of each week, under the time that practice asks for. */
+export const MinutesLane = ({ road }: { readonly road: RoadDrawn }) => {
+  const hatch = useId();
+  const most =
+    HEADROOM * Math.max(1, ...road.weeks.flatMap(({ minutes, practice }) => [totalOf(minutes), practice ?? 0]));
+  return (
+    <Row label="Minutes a week" hint="resistive cards; line: all exercise, by practice">
+      <svg className={styles['minutes']} height={HEIGHT} role="img" aria-label={saysOf(road)}>
+        <Hatch id={hatch} />
+        {road.weeks.map((week) => (
+          <WeekBar key={week.first} road={road} week={week} most={most} hatch={hatch} />
+        ))}
+        <PracticeLine road={road} most={most} />
+        <line className={styles['floor']} x1="0" x2="100%" y1={HEIGHT - 0.5} y2={HEIGHT - 0.5} />
+      </svg>
+    </Row>
+  );
+};
+
+type Week = RoadDrawn['weeks'][number];
+
+interface WeekBarProps {
+  readonly road: RoadDrawn;
+  readonly week: Week;
+  readonly most: number;
+  readonly hatch: string;
+}
+
+const WeekBar = ({ road, week, most, hatch }: WeekBarProps) => {
+  const { at, width } = roadScale(road);
+  return ROAD_CARD_STATES.map((state, place) => {
+    const below = ROAD_CARD_STATES.slice(0, place).reduce((sum, each) => sum + week.minutes[each], 0);
+    const height = (week.minutes[state] / most) * HEIGHT;
+    if (height === 0) return null;
+    return (
+      <rect
+        key={state}
+        className={styles[LOOKS[state]]}
+        {...(state === 'expected' || state === 'waiting' ? { fill: `url(#${hatch})` } : {})}
+        x={percent(at(week.first) + width(week) * 0.12)}
+        width={percent(width(week) * 0.76)}
+        y={HEIGHT - height - (below / most) * HEIGHT}
+        height={height}
+      >
+        <title>{week.says}</title>
+      </rect>
+    );
+  });
+};
+
+/** From phase to phase: what practice asks for changes with them. */
+const PracticeLine = ({ road, most }: { readonly road: RoadDrawn; readonly most: number }) => {
+  const { at, width } = roadScale(road);
+  const heightOf = (practice: number): number => HEIGHT - (practice / most) * HEIGHT;
+  return (
+    <g className={styles['practice']}>
+      {road.phases.map((phase, place) => {
+        if (phase.practiceAWeek === null) return null;
+        const [x, y] = [at(phase.first), heightOf(phase.practiceAWeek)];
+        const isNew = phase.practiceAWeek !== road.phases[place - 1]?.practiceAWeek;
+        return (
+          <g key={phase.first}>
+            <line x1={percent(x)} x2={percent(x + width(phase))} y1={y} y2={y} />
+            {isNew && width(phase) > WIDE_ENOUGH && (
+              <text x={percent(x)} dx="3" y={y} dy={y < LETTER_HEIGHT ? LETTER_HEIGHT : -3}>
+                {Math.round(phase.practiceAWeek)}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </g>
+  );
+};
+
+/** Of the drawing's width, in hundredths: room for a number. */
+const WIDE_ENOUGH = 3;
+const LETTER_HEIGHT = 13;
+
+const totalOf = (minutes: Week['minutes']): number => ROAD_CARD_STATES.reduce((sum, state) => sum + minutes[state], 0);
+
+const saysOf = ({ weeks }: RoadDrawn): string => {
+  const counts = ROAD_CARD_STATES.map((state) => {
+    const cards = weeks.reduce((sum, week) => sum + week.cards[state], 0);
+    return `${cards} ${state}`;
+  });
+  return `Minutes of the cards of ${weeks.length} weeks; cards: ${counts.join(', ')}. The table of phases says the same in numbers.`;
+};
