@@ -25,10 +25,20 @@ const write = (rehearsal: Rehearsal, line: string, from: Day, until: Day | null 
 
 const NEXT = onFlightDay(TOP + 7);
 
+let week: Rehearsal | null = null;
+
+/** A heavy, a medium and a light day after the ramps reached their top: lived once, gone on with by each test. */
+const weekLater = (): Rehearsal => {
+  if (week === null) {
+    week = atTheTop();
+    week.live(TOP, TOP + 6);
+  }
+  return week.fork();
+};
+
 /** The heavy squat of the next heavy day, with this line written for it; 295 lb were done, 300 would come. */
 const writtenSquat = (line: string): CardItem => {
-  const rehearsal = atTheTop();
-  rehearsal.live(TOP, TOP + 6);
+  const rehearsal = weekLater();
   write(rehearsal, line, NEXT);
   return heavySquat(rehearsal, TOP + 7);
 };
@@ -54,8 +64,7 @@ test('a load: it stands on the card, as a raise by hand where it is one', () => 
 });
 
 test('a load as written is what the machine shows, whatever its calibration says that it delivers', () => {
-  const rehearsal = atTheTop();
-  rehearsal.live(TOP, TOP + 6);
+  const rehearsal = weekLater();
   rehearsal.add({ kind: 'calibrated', machine: idOf('resistive-machine'), day: onFlightDay(TOP), factor: '1.04' });
   write(rehearsal, '4 × 6 @ 240 lb', NEXT);
   expect(workIncrements(heavySquat(rehearsal, TOP + 7))).toBe(240);
@@ -111,8 +120,7 @@ test("a physician's limit binds whatever is written", () => {
 });
 
 test('a session as written moves no load: the week after goes on from the week before', () => {
-  const rehearsal = atTheTop();
-  rehearsal.live(TOP, TOP + 6);
+  const rehearsal = weekLater();
   write(rehearsal, '3 × 8 @ 200 lb', NEXT);
   const [light] = rehearsal.live(TOP + 7, TOP + 7);
   rehearsal.live(TOP + 8, TOP + 13);
@@ -122,19 +130,16 @@ test('a session as written moves no load: the week after goes on from the week b
 });
 
 test('only its own days', () => {
-  const rehearsal = atTheTop();
-  rehearsal.live(TOP, TOP + 6);
+  const rehearsal = weekLater();
   write(rehearsal, '3 × 5', addDays(NEXT, 1), null);
   expect(workSets(heavySquat(rehearsal, TOP + 7))).toHaveLength(4);
-  const later = atTheTop();
-  later.live(TOP, TOP + 6);
+  const later = weekLater();
   write(later, '3 × 5', addDays(NEXT, -1), null);
   expect(workSets(heavySquat(later, TOP + 7))).toHaveLength(3);
 });
 
 test('written over a hold it needs a reason, and says so', () => {
-  const rehearsal = atTheTop();
-  rehearsal.live(TOP, TOP + 6);
+  const rehearsal = weekLater();
   rehearsal.add({
     kind: 'decided',
     answers: null,
@@ -164,8 +169,7 @@ test.each([
   ['top 6 @ RPE 8 then 2 × 8 @ RPE 7', /measured from the first/],
   ['4 × 6 @ 60 %, 2 × 3 @ 80 %', /heaviest set first/],
 ])('“%s” cannot be planned, and the card says why', (line, says) => {
-  const rehearsal = atTheTop();
-  rehearsal.live(TOP, TOP + 6);
+  const rehearsal = weekLater();
   write(rehearsal, line, NEXT);
   const planned = rehearsal.road(NEXT, 1).cards.find((card) => card.day === NEXT);
   expect(planned?.state === 'planned' ? planned.gaps.join(' ') : '').toMatch(says);

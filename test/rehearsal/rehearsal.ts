@@ -53,7 +53,14 @@ export class Rehearsal {
   #log: Fact[] = [];
   #ids = 0;
 
-  constructor(body: BodySketch) {
+  constructor(begin: BodySketch | { readonly log: readonly Fact[]; readonly ids: number }) {
+    if ('log' in begin) {
+      this.#log = [...begin.log];
+      this.#ids = begin.ids;
+    } else this.#introduce(begin);
+  }
+
+  #introduce(body: BodySketch): void {
     for (const fact of shippedFacts()) this.add(fact);
     this.add({ kind: 'signs', signer: SIGNER });
     this.add({
@@ -100,6 +107,11 @@ export class Rehearsal {
       basis: this.end,
       decision: { kind: 'follow', person: PERSON, programme, from: { from: 'launch', days } },
     });
+  }
+
+  /** The same life up to here, to be gone on with in another way. */
+  fork(): Rehearsal {
+    return new Rehearsal({ log: this.#log, ids: this.#ids });
   }
 
   get log(): readonly Fact[] {
