@@ -4,16 +4,43 @@ import type { ExerciseId, MachineId, SiteId } from './identity.ts';
 import type { Side } from './effort.ts';
 
 /** Movement patterns by which restrictions, volume and substitutes are told apart. */
-export type Pattern =
-  | 'squat'
-  | 'hip hinge'
-  | 'heel raise'
-  | 'horizontal press'
-  | 'vertical press'
-  | 'horizontal pull'
-  | 'vertical pull'
-  | 'arm'
-  | 'trunk';
+export const PATTERNS = [
+  'squat',
+  'hip hinge',
+  'leg',
+  'heel raise',
+  'horizontal press',
+  'vertical press',
+  'horizontal pull',
+  'vertical pull',
+  'arm',
+  'shoulder care',
+  'trunk',
+  'carry',
+  'grip',
+  'jump',
+  'balance',
+] as const;
+export type Pattern = (typeof PATTERNS)[number];
+
+/** What training keeps up, and what a substitute is rated by. */
+export const QUALITIES = ['strength', 'power', 'aerobic', 'impact', 'grip'] as const;
+export type Quality = (typeof QUALITIES)[number];
+
+export const MACHINE_KINDS = [
+  'resistive machine',
+  'free bar',
+  'cable column',
+  'dumbbells',
+  'treadmill',
+  'cycle',
+  'rower',
+] as const;
+export type MachineKind = (typeof MACHINE_KINDS)[number];
+
+/** What no catalogue of machines holds: a body's own weight, there on the ground only, what to hang from, what fits a bag. */
+export const LOOSE_KINDS = ['body weight', 'hanging bar', 'band', 'hand gear'] as const;
+export type LooseKind = (typeof LOOSE_KINDS)[number];
 
 /** Sites of the body where a load is felt: discomfort and restrictions name them. */
 export const BODY_SITES = [
@@ -56,6 +83,13 @@ export type CapacitySource =
   | { readonly kind: 'ratio'; readonly to: ExerciseId; readonly ratio: number }
   | { readonly kind: 'none' };
 
+/** What can be done instead of an exercise, and how much of it that covers. */
+export interface ExerciseSubstitute {
+  readonly exercise: ExerciseId;
+  /** Done under load: 0 nothing to 1 all of what the exercise trains; a quality that it does not train is not named. */
+  readonly covers: Readonly<Partial<Record<Quality, number>>>;
+}
+
 export interface Exercise {
   readonly id: ExerciseId;
   readonly name: string;
@@ -72,7 +106,15 @@ export interface Exercise {
   readonly roundTo: Readonly<Record<MassUnit, string>>;
   readonly secondsPerRepetition: number;
   readonly cues: readonly string[];
+  /** What whoever watches looks for. */
+  readonly faults: readonly string[];
+  /** When it is not to be done, or only with care; a physician's limit stands above all of them. */
+  readonly cautions: readonly string[];
   readonly settingFields: readonly string[];
+  /** On any of these it can be done; none where that was never said. */
+  readonly machineKinds: readonly (MachineKind | LooseKind)[];
+  /** In the order in which they are tried. */
+  readonly substitutes: readonly ExerciseSubstitute[];
   readonly source: string;
 }
 
@@ -86,7 +128,7 @@ export interface Machine {
   readonly id: MachineId;
   readonly name: string;
   readonly site: SiteId;
-  readonly kind: 'resistive machine' | 'free bar' | 'treadmill' | 'cycle';
+  readonly kind: MachineKind;
   readonly gravity: '0 g' | '1 g';
   /** The machine whose ground unit this is, if it is one. */
   readonly groundUnitOf: MachineId | null;

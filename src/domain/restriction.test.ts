@@ -26,7 +26,11 @@ const exercise = (more: Partial<Exercise>): Exercise => ({
   roundTo: { kg: '2.5', lb: '5' },
   secondsPerRepetition: 4,
   cues: [],
+  faults: [],
+  cautions: [],
   settingFields: [],
+  machineKinds: [],
+  substitutes: [],
   source: 'invented for this test',
   ...more,
 });

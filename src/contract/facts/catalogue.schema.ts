@@ -1,7 +1,12 @@
 import {
   BODY_SITES,
+  LOOSE_KINDS,
+  MACHINE_KINDS,
+  PATTERNS,
+  QUALITIES,
   type CapacitySource,
   type Exercise,
+  type ExerciseSubstitute,
   type Machine,
   type Setting,
   type Site,
@@ -16,17 +21,7 @@ import { identity, name, sentence, sentenceOrNone, textUpTo } from './texts.sche
 
 export const bodySite = choice(BODY_SITES);
 
-export const pattern = choice([
-  'squat',
-  'hip hinge',
-  'heel raise',
-  'horizontal press',
-  'vertical press',
-  'horizontal pull',
-  'vertical pull',
-  'arm',
-  'trunk',
-]);
+export const pattern = choice(PATTERNS);
 
 const shareModel = choice([
   'back squat, half',
@@ -61,6 +56,14 @@ export const setting = record({
   side: side.nullable(),
 }) satisfies z.ZodType<Setting>;
 
+const covers = numberFrom(0, 1);
+
+const substitute = record({
+  exercise: identity<ExerciseId>(),
+  covers: z.partialRecord(choice(QUALITIES), covers, { error: 'a record of qualities, each from 0 to 1' }),
+}) satisfies z.ZodType<ExerciseSubstitute>;
+
+/** Exercises of the first program say nothing of faults, cautions, machine kinds and substitutes. */
 export const exercise = record({
   id: identity<ExerciseId>(),
   name,
@@ -75,7 +78,11 @@ export const exercise = record({
   roundTo: record({ kg: decimalPositive, lb: decimalPositive }),
   secondsPerRepetition: numberFrom(0.1, 120),
   cues: listUpTo(20, sentence),
+  faults: listUpTo(20, sentence).default([]),
+  cautions: listUpTo(20, sentence).default([]),
   settingFields: listUpTo(20, name),
+  machineKinds: listUpTo(20, choice([...MACHINE_KINDS, ...LOOSE_KINDS])).default([]),
+  substitutes: listUpTo(20, substitute).default([]),
   source: sentenceOrNone,
 }) satisfies z.ZodType<Exercise>;
 
@@ -91,7 +98,7 @@ export const machine = record({
   id: identity<MachineId>(),
   name,
   site: identity<SiteId>(),
-  kind: choice(['resistive machine', 'free bar', 'treadmill', 'cycle']),
+  kind: choice(MACHINE_KINDS),
   gravity: choice(['0 g', '1 g']),
   groundUnitOf: identity<MachineId>().nullable(),
   unit: massUnit,

@@ -8,6 +8,7 @@ import {
   TWELVE_REPETITION_MAXIMUM,
   ratioFrom,
 } from './sources.ts';
+import { substitutesOf } from './substitutes.table.ts';
 
 /** Main lower-body lifts are set in steps of 5 lb or 2.5 kg (common practice). */
 const roundTo = { kg: '2.5', lb: '5' } as const;
@@ -29,7 +30,19 @@ export const backSquat: Exercise = {
   roundTo,
   secondsPerRepetition: 4,
   cues: ['Heels down; stand taller than at home.', 'Thighs level at the bottom; knees over toes.'],
+  faults: [
+    'Heels lift or weight runs to the toes.',
+    'Knees fall inwards on the way up.',
+    'Hips rise first and the bar turns it into a hinge.',
+  ],
+  cautions: [
+    'Only after the squat gates; nobody new starts under a bar.',
+    'After landing no bar on the back until it is cleared.',
+    'Stop when the low back rounds at the bottom.',
+  ],
   settingFields: ['bar stop', 'stance', 'shoulder pads'],
+  machineKinds: ['resistive machine', 'free bar'],
+  substitutes: substitutesOf('back-squat'),
   source: `${TESTED_MAXIMUM} ${SEGMENT_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -47,7 +60,15 @@ export const deadlift: Exercise = {
   roundTo,
   secondsPerRepetition: 4,
   cues: ['Back long; bar close to the legs.', 'Let it down slowly: nothing falls here.'],
+  faults: [
+    'Back rounds as the load leaves its stop.',
+    'Bar drifts away from the legs.',
+    'Arms bend, or the head is thrown back.',
+  ],
+  cautions: ['Not in the first hour after getting up.', 'No heavy pulling 48 to 72 hours before a space walk.'],
   settingFields: ['bar stop', 'stance', 'straps'],
+  machineKinds: ['resistive machine', 'free bar'],
+  substitutes: substitutesOf('deadlift'),
   source: `${TESTED_MAXIMUM} ${SEGMENT_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -65,7 +86,11 @@ export const romanianDeadlift: Exercise = {
   roundTo,
   secondsPerRepetition: 4,
   cues: ['Knees soft and still; hips go back.', 'Stop where the back would round.'],
+  faults: ['Knees bend more and more: it becomes a squat.', 'Back rounds to reach lower.'],
+  cautions: ['Sore hamstrings follow the first sessions: begin light.', 'Not bent far and loaded soon after landing.'],
   settingFields: ['bar stop', 'stance', 'straps'],
+  machineKinds: ['resistive machine', 'free bar', 'dumbbells'],
+  substitutes: substitutesOf('romanian-deadlift'),
   source: `${ratioFrom('0.75 of the deadlift')} ${SEGMENT_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -83,7 +108,14 @@ export const heelRaise: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Full height; hold the top one second.', 'Knees straight; weight over the big toes.'],
+  faults: ['Bounces at the bottom; half of the height only.', 'Weight runs to the outer edge of the foot.'],
+  cautions: [
+    'Load on the shoulders: stop for numb hands or neck pain.',
+    'After landing begin without load, hands on something firm.',
+  ],
   settingFields: ['bar stop', 'block', 'shoulder pads'],
+  machineKinds: ['resistive machine', 'free bar'],
+  substitutes: substitutesOf('heel-raise'),
   source: `${TWELVE_REPETITION_MAXIMUM} ${SEGMENT_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -101,7 +133,14 @@ export const singleLegHeelRaise: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Full height; hold the top one second.', 'Free foot off the plate.'],
+  faults: ['Height falls off before the count is done.', 'Knee bends to help; hip hangs to one side.'],
+  cautions: [
+    'Count each side for itself; do not even out by cheating.',
+    'After landing only with something firm to hold.',
+  ],
   settingFields: ['bar stop', 'block', 'shoulder pads'],
+  machineKinds: ['resistive machine', 'free bar', 'dumbbells', 'body weight'],
+  substitutes: substitutesOf('single-leg-heel-raise'),
   source: `${TWELVE_REPETITION_MAXIMUM} ${SEGMENT_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -119,7 +158,14 @@ export const singleLegSquat: Exercise = {
   roundTo,
   secondsPerRepetition: 4,
   cues: ['Whole foot on the plate; hips level.', 'Both sides alike; the weaker side starts.'],
+  faults: ['Knee falls inwards over the big toe.', 'Pelvis tips or turns to the free side.'],
+  cautions: [
+    'Knee pain under the cap: less depth, tell the specialist.',
+    'After landing not before two-legged squats are steady.',
+  ],
   settingFields: ['bar stop', 'foot mark', 'shoulder pads'],
+  machineKinds: ['resistive machine', 'free bar', 'dumbbells', 'body weight'],
+  substitutes: substitutesOf('single-leg-squat'),
   source: `${ratioFrom('0.37 of the back squat on each leg')} ${SEGMENT_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -137,6 +183,13 @@ export const splitSquat: Exercise = {
   roundTo,
   secondsPerRepetition: 4,
   cues: ['Load on the front foot; trunk upright.', 'Rear knee down, not forward.'],
+  faults: ['Front heel lifts; front knee falls inwards.', 'Pushes off the rear foot.'],
+  cautions: [
+    'Rear toes and groin feel the stretch: shorten the stance.',
+    'After landing hold on to something until it is steady.',
+  ],
   settingFields: ['bar stop', 'foot marks', 'shoulder pads'],
+  machineKinds: ['resistive machine', 'free bar', 'dumbbells', 'body weight'],
+  substitutes: substitutesOf('split-squat'),
   source: `${NO_CAPACITY} ${SEGMENT_MODEL} ${COUNT_AND_CUES}`,
 };

@@ -23,4 +23,5 @@ export const NO_CAPACITY = 'Capacity: none; the load is found by effort (common 
 export const ratioFrom = (ratio: string): string =>
   `Capacity: ${ratio}, common practice without a source, taken with a standard deviation of 15 %.`;
 
-export const COUNT_AND_CUES = 'Seconds a repetition, rounding and cues: common practice; cues in our own words.';
+export const COUNT_AND_CUES =
+  'Seconds a repetition, rounding, cues, faults and cautions: common practice, in our own words. What substitutes cover: practice defaults, our own design; nobody has measured it.';

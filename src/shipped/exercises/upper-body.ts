@@ -1,6 +1,7 @@
 import type { Exercise } from '#domain/catalogue.ts';
 import { idOf } from '#domain/identity.ts';
 import { ARM_MODEL, COUNT_AND_CUES, NO_CAPACITY, NO_SHARE, TESTED_MAXIMUM, ratioFrom } from './sources.ts';
+import { substitutesOf } from './substitutes.table.ts';
 
 /** Upper-body lifts are set in steps of 2.5 lb or 1 kg, or the machine's least above it (common practice). */
 const roundTo = { kg: '1', lb: '2.5' } as const;
@@ -22,7 +23,14 @@ export const benchPress: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Strap the hips down before the first set.', 'Shoulder blades back; forearms in line.'],
+  faults: ['Elbows flare straight out to the sides.', 'Bounces off the chest; hips leave the bench.'],
+  cautions: [
+    'Under a free bar only with somebody there or with stops.',
+    'Front of the shoulder hurts: narrower grip, less depth.',
+  ],
   settingFields: ['bar stop', 'bench', 'grip width'],
+  machineKinds: ['resistive machine', 'free bar', 'dumbbells'],
+  substitutes: substitutesOf('bench-press'),
   source: `${TESTED_MAXIMUM} ${ARM_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -40,7 +48,11 @@ export const shoulderPress: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Ribs down; do not lean back.', 'Finish over the middle of the feet.'],
+  faults: ['Leans back and makes an incline press of it.', 'Bar runs forward of the face.'],
+  cautions: ['Not with pain above shoulder height.', 'After landing seated first; no heavy load overhead early.'],
   settingFields: ['bar stop', 'seat', 'grip width'],
+  machineKinds: ['resistive machine', 'free bar', 'dumbbells'],
+  substitutes: substitutesOf('shoulder-press'),
   source: `${ratioFrom('0.65 of the bench press')} ${ARM_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -58,7 +70,11 @@ export const bentOverRow: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Back flat; elbows past the ribs.', 'Brace: nothing pulls you down here.'],
+  faults: ['Trunk rises with each repetition.', 'Shoulders roll forward at the end of the pull.'],
+  cautions: ['Low back tires before the arms: use a supported row.', 'Not heavy 48 to 72 hours before a space walk.'],
   settingFields: ['bar stop', 'attachment', 'stance'],
+  machineKinds: ['resistive machine', 'free bar', 'dumbbells'],
+  substitutes: substitutesOf('bent-over-row'),
   source: `${NO_CAPACITY} ${ARM_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -76,7 +92,11 @@ export const seatedRow: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Sit tall; pull to the lowest ribs.'],
+  faults: ['Trunk swings to start the pull.', 'Shoulders shrug towards the ears.'],
+  cautions: ['Do not reach forward with a round low back.'],
   settingFields: ['seat', 'attachment'],
+  machineKinds: ['resistive machine', 'cable column'],
+  substitutes: substitutesOf('seated-row'),
   source: `${NO_CAPACITY} ${NO_SHARE} The arms travel level, across gravity. ${COUNT_AND_CUES}`,
 };
 
@@ -94,7 +114,11 @@ export const pullDown: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Belt on; pull to the collar bones.', 'Let the arms go all the way up.'],
+  faults: ['Leans far back and rows it.', 'Pulls behind the neck.'],
+  cautions: ['Never behind the neck.', 'Not heavy 48 to 72 hours before a space walk.'],
   settingFields: ['seat', 'attachment', 'grip width'],
+  machineKinds: ['resistive machine', 'cable column'],
+  substitutes: substitutesOf('pull-down'),
   source: `${NO_CAPACITY} ${NO_SHARE} On the ground the weight of the arms helps this pull, so nothing is added. ${COUNT_AND_CUES}`,
 };
 
@@ -112,7 +136,11 @@ export const bicepsCurl: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Elbows at the ribs and still.'],
+  faults: ['Elbows travel forward; trunk swings.', 'Wrists bend back under the load.'],
+  cautions: ['Inner or outer elbow hurts: change the handle, less load.'],
   settingFields: ['bar stop', 'attachment'],
+  machineKinds: ['resistive machine', 'free bar', 'cable column', 'dumbbells'],
+  substitutes: substitutesOf('biceps-curl'),
   source: `${NO_CAPACITY} ${ARM_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -130,7 +158,11 @@ export const tricepsExtension: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Upper arms still; forearms do the work.'],
+  faults: ['Upper arms move with the load.', 'Elbows drift apart.'],
+  cautions: ['Elbow hurts at full bend: shorten the way.'],
   settingFields: ['bar stop', 'attachment'],
+  machineKinds: ['resistive machine', 'free bar', 'cable column', 'dumbbells'],
+  substitutes: substitutesOf('triceps-extension'),
   source: `${NO_CAPACITY} ${ARM_MODEL} Lying or overhead, where the forearms are lifted; not pressed down. ${COUNT_AND_CUES}`,
 };
 
@@ -148,7 +180,11 @@ export const lateralRaise: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Arms long; no higher than the shoulders.'],
+  faults: ['Shrugs the load up.', 'Thumbs turned down.'],
+  cautions: ['Pinch at the top of the shoulder: stop below it.'],
   settingFields: ['attachment'],
+  machineKinds: ['resistive machine', 'cable column', 'dumbbells'],
+  substitutes: substitutesOf('lateral-raise'),
   source: `${NO_CAPACITY} ${ARM_MODEL} ${COUNT_AND_CUES}`,
 };
 
@@ -166,6 +202,10 @@ export const frontRaise: Exercise = {
   roundTo,
   secondsPerRepetition: 3,
   cues: ['Arms long; trunk still.'],
+  faults: ['Leans back to start the load.', 'Goes above shoulder height.'],
+  cautions: ['Front of the shoulder hurts: leave it out.'],
   settingFields: ['attachment'],
+  machineKinds: ['resistive machine', 'free bar', 'cable column', 'dumbbells'],
+  substitutes: substitutesOf('front-raise'),
   source: `${NO_CAPACITY} ${ARM_MODEL} ${COUNT_AND_CUES}`,
 };

@@ -1,9 +1,9 @@
 import type { Problem } from '#contract/problem.ts';
 import type { HouseWindow } from '#contract/windows/house-window.ts';
-import { BODY_SITES } from '#domain/catalogue.ts';
+import { BODY_SITES, PATTERNS } from '#domain/catalogue.ts';
 import { Choice, Fields } from '../../parts/parts.ts';
 import { SideChoice } from './test-form.tsx';
-import { PATTERNS, type TypedRestriction } from './typed-restriction.ts';
+import type { TypedRestriction } from './typed-restriction.ts';
 
 export interface RestrictionFieldsProps {
   readonly typed: TypedRestriction;

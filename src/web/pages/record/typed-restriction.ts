@@ -1,6 +1,6 @@
 import type { Problem } from '#contract/problem.ts';
 import type { HouseWindow } from '#contract/windows/house-window.ts';
-import { BODY_SITES, type Pattern } from '#domain/catalogue.ts';
+import { BODY_SITES, PATTERNS } from '#domain/catalogue.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { Restriction, RestrictionLimit, RestrictionScope } from '#domain/restriction.ts';
 import { isoOfDay, type Day } from '#units/day.ts';
@@ -27,18 +27,6 @@ export interface TypedRestriction {
   readonly reviewOn: string;
   readonly medicalReason: string;
 }
-
-export const PATTERNS: readonly Pattern[] = [
-  'squat',
-  'hip hinge',
-  'heel raise',
-  'horizontal press',
-  'vertical press',
-  'horizontal pull',
-  'vertical pull',
-  'arm',
-  'trunk',
-];
 
 export const startOfRestriction = (today: Day, correcting: Fact<'restricted'> | null): TypedRestriction => {
   const empty: TypedRestriction = {

@@ -1,0 +1,120 @@
+import type { Exercise } from '#domain/catalogue.ts';
+import { idOf } from '#domain/identity.ts';
+import { COUNT_AND_CUES, NO_CAPACITY, NO_SHARE, TWELVE_REPETITION_MAXIMUM } from './sources.ts';
+import { substitutesOf } from './substitutes.table.ts';
+
+/** Lower-body lifts are set in steps of 5 lb or 2.5 kg (common practice). */
+const roundTo = { kg: '2.5', lb: '5' } as const;
+
+export const legCurl: Exercise = {
+  id: idOf('leg-curl'),
+  name: 'Leg curl',
+  alsoKnownAs: ['hamstring curl', 'leg curls', 'lying leg curl', 'seated leg curl'],
+  pattern: 'leg',
+  bodyPart: 'lower body',
+  perSide: false,
+  shareModel: 'none',
+  carriedAt: 'none',
+  loads: ['low back', 'knee', 'ankle', 'skin'],
+  capacity: { kind: 'none' },
+  roundTo: roundTo,
+  secondsPerRepetition: 3,
+  cues: ['Hips flat; pull the heels all the way.', 'Three seconds on the way back.'],
+  faults: ['Hips lift off the pad.', 'Swings through the last part.'],
+  cautions: ['Sore hamstrings follow the first sessions: begin light.', 'Cuff above the ankle bones, not on them.'],
+  settingFields: ['cuff', 'seat'],
+  machineKinds: ['resistive machine', 'cable column', 'band'],
+  substitutes: substitutesOf('leg-curl'),
+  source: `${NO_CAPACITY} ${NO_SHARE} Only the shanks move, and which way they lie decides. ${COUNT_AND_CUES}`,
+};
+
+export const kneeExtension: Exercise = {
+  id: idOf('knee-extension'),
+  name: 'Knee extension',
+  alsoKnownAs: ['leg extension', 'leg extensions', 'quad extension'],
+  pattern: 'leg',
+  bodyPart: 'lower body',
+  perSide: false,
+  shareModel: 'none',
+  carriedAt: 'none',
+  loads: ['knee', 'ankle', 'skin'],
+  capacity: { kind: 'none' },
+  roundTo: roundTo,
+  secondsPerRepetition: 3,
+  cues: ['Straighten fully; hold one second.', 'Let it down slowly.'],
+  faults: ['Kicks and lets it drop.', 'Hips slide forward.'],
+  cautions: [
+    'Kneecap pain: only the part of the way that is free of it.',
+    'Not heavy soon after a knee injury: ask the physician.',
+  ],
+  settingFields: ['cuff', 'seat'],
+  machineKinds: ['resistive machine', 'cable column', 'band'],
+  substitutes: substitutesOf('knee-extension'),
+  source: `${NO_CAPACITY} ${NO_SHARE} Only the shanks move, and which way they lie decides. ${COUNT_AND_CUES}`,
+};
+
+export const hipAbduction: Exercise = {
+  id: idOf('hip-abduction'),
+  name: 'Hip abduction',
+  alsoKnownAs: ['standing hip abduction', 'side leg raise', 'hip abductions'],
+  pattern: 'leg',
+  bodyPart: 'lower body',
+  perSide: true,
+  shareModel: 'none',
+  carriedAt: 'none',
+  loads: ['low back', 'hip', 'ankle', 'skin'],
+  capacity: { kind: 'none' },
+  roundTo: roundTo,
+  secondsPerRepetition: 3,
+  cues: ['Pelvis level; lead with the heel.', 'Toes forward all the way.'],
+  faults: ['Trunk leans to throw the leg.', 'Toes turn up: another muscle does it.'],
+  cautions: ['Outer hip pain lying on that side: less way, tell it.'],
+  settingFields: ['cuff'],
+  machineKinds: ['resistive machine', 'cable column', 'band', 'body weight'],
+  substitutes: substitutesOf('hip-abduction'),
+  source: `${NO_CAPACITY} ${NO_SHARE} One leg swings to the side, out of the plane of our model. ${COUNT_AND_CUES}`,
+};
+
+export const hipAdduction: Exercise = {
+  id: idOf('hip-adduction'),
+  name: 'Hip adduction',
+  alsoKnownAs: ['standing hip adduction', 'adductor pull'],
+  pattern: 'leg',
+  bodyPart: 'lower body',
+  perSide: true,
+  shareModel: 'none',
+  carriedAt: 'none',
+  loads: ['hip', 'knee', 'ankle', 'skin'],
+  capacity: { kind: 'none' },
+  roundTo: roundTo,
+  secondsPerRepetition: 3,
+  cues: ['Pelvis level; sweep the leg across in front.', 'Slowly back.'],
+  faults: ['Trunk leans away.', 'Swings without a stop.'],
+  cautions: ['Groin soreness of 3 or more: hold the load.'],
+  settingFields: ['cuff'],
+  machineKinds: ['resistive machine', 'cable column', 'band'],
+  substitutes: substitutesOf('hip-adduction'),
+  source: `${NO_CAPACITY} ${NO_SHARE} One leg swings to the side, out of the plane of our model. ${COUNT_AND_CUES}`,
+};
+
+export const seatedHeelRaise: Exercise = {
+  id: idOf('seated-heel-raise'),
+  name: 'Seated heel raise',
+  alsoKnownAs: ['seated calf raise', 'seated calf raises', 'soleus raise'],
+  pattern: 'heel raise',
+  bodyPart: 'lower body',
+  perSide: false,
+  shareModel: 'none',
+  carriedAt: 'none',
+  loads: ['knee', 'ankle', 'foot', 'skin'],
+  capacity: { kind: 'repetition maximum', of: 12 },
+  roundTo: roundTo,
+  secondsPerRepetition: 3,
+  cues: ['Knees at a right angle; full height each time.', 'Pause at the bottom, do not bounce.'],
+  faults: ['Bounces; half of the height.', 'Heels turn out.'],
+  cautions: ['Pad on the thighs, not on the kneecaps.', 'It spares shoulders and back, and loads no hip bone.'],
+  settingFields: ['thigh pad', 'block', 'seat'],
+  machineKinds: ['resistive machine', 'free bar', 'dumbbells'],
+  substitutes: substitutesOf('seated-heel-raise'),
+  source: `${TWELVE_REPETITION_MAXIMUM} ${NO_SHARE} Only shanks and feet move under a load that lies on the thighs; what they weigh is little. ${COUNT_AND_CUES}`,
+};
