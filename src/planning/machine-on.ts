@@ -20,16 +20,16 @@ const homeSite = ({ house }: Known): SiteId | null => {
   return bar?.site ?? null;
 };
 
-/** The machine of a kind where a person trains on a day, or null where there is none. */
-export const machineOn = (known: Known, kind: Machine['kind'], on: Day): Machine | null => {
+/** The machines where a person trains on a day, in or out of service. */
+export const machinesOn = (known: Known, on: Day): readonly Machine[] => {
   const site = siteOn(known, on);
   const gravity = isInFlight(known, on) ? '0 g' : '1 g';
-  return (
-    [...known.house.machines.values()].find(
-      (machine) => machine.site === site && machine.kind === kind && machine.gravity === gravity,
-    ) ?? null
-  );
+  return [...known.house.machines.values()].filter((machine) => machine.site === site && machine.gravity === gravity);
 };
+
+/** The machine of a kind where a person trains on a day, or null where there is none. */
+export const machineOn = (known: Known, kind: Machine['kind'], on: Day): Machine | null =>
+  machinesOn(known, on).find((machine) => machine.kind === kind) ?? null;
 
 /** What lifts are trained on where a person is: the resistive machine aboard, a free bar on the ground. */
 export const liftingMachineOn = (known: Known, on: Day): Machine | null =>

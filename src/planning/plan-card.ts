@@ -1,5 +1,5 @@
 import { flightDay, type Day } from '#units/day.ts';
-import type { Card, CardItem } from '#domain/card.ts';
+import type { Card, CardItem, CardMinutes } from '#domain/card.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { isDeloadWeek, placeInProgramme, type ProgrammeItem, type ProgrammeSession } from '#domain/programme.ts';
@@ -11,6 +11,7 @@ import { isInFlight, machineOn } from './machine-on.ts';
 import { isMachineOut, programmeOn, type PlanContext } from './plan-context.ts';
 import { planItem, type PlannedItem } from './plan-item.ts';
 import type { Progress } from './progress.ts';
+import { insteadHere } from './substitute-here.ts';
 
 export interface PlannedCard {
   readonly card: Card;
@@ -33,7 +34,7 @@ export const planCard = (context: PlanContext, progress: Progress, on: Day): Pla
     .map((item) => place(context, progress, on, found, item))
     .filter((each) => each !== null);
   const [first] = placed.flatMap(({ machine }) => machine ?? []);
-  return first ? cardOf(context, on, found, first, placed) : null;
+  return placed.length > 0 ? cardOf(context, on, found, first ?? null, placed) : null;
 };
 
 type Found = NonNullable<ReturnType<typeof sessionOn>>;
@@ -55,7 +56,7 @@ const place = (context: PlanContext, progress: Progress, on: Day, found: Found, 
   if (!exercise) return null;
   const machine = machineOn(context.known, item.machineKind, on);
   if (!machine) {
-    const says = `left out: there is no ${item.machineKind} here`;
+    const says = `left out: there is no ${item.machineKind} here${insteadHere(context, exercise, on)}`;
     return { item, exercise, machine, planned: { kind: 'left out', says, gap: false } };
   }
   const adjustments = adjustmentsOn(context, on).filter((each) => each.track === item.track);
@@ -80,14 +81,17 @@ const cardOf = (
   context: PlanContext,
   on: Day,
   found: Found,
-  machine: Machine,
+  /** Null where nothing of the session can be done: then what to do instead is all that the card says. */
+  machine: Machine | null,
   placed: readonly Placed[],
 ): PlannedCard => {
   const { known } = context;
   const exerciseOf = (item: CardItem): Exercise =>
     placed.find((each) => each.item.id === item.item)?.exercise as Exercise;
   const items = placed.flatMap(({ planned }) => (planned.kind === 'item' ? [planned.item] : []));
-  const minutesOf = (some: readonly CardItem[]): number => totalOf(sessionMinutes(some, machine, exerciseOf));
+  const timeOf = (some: readonly CardItem[]): readonly CardMinutes[] =>
+    machine ? sessionMinutes(some, machine, exerciseOf) : [];
+  const minutesOf = (some: readonly CardItem[]): number => totalOf(timeOf(some));
   const { kept, left } = chooseWithin(items, found.session.blockMinutes, minutesOf);
   const numbered = kept.map((item, index) => ({ ...item, place: index + 1 }));
   const refused = placed.flatMap(({ planned, item, exercise }) =>
@@ -115,7 +119,7 @@ const cardOf = (
       programme: { id: found.programme.id, name: found.programme.name, number: found.programme.number },
       items: numbered,
       leftOut: [...refused, ...tooLong],
-      minutes: sessionMinutes(numbered, machine, exerciseOf),
+      minutes: timeOf(numbered),
       blockMinutes: found.session.blockMinutes,
       shortOfTime: shortOfTime(numbered),
       machineDown: machineDown(found.session),
@@ -140,8 +144,15 @@ const shortOfTime = (items: readonly CardItem[]): readonly number[] =>
 const machineDown = (session: ProgrammeSession): string =>
   `no resistive work today: note it, use the time on the cycle or treadmill as usual, do not make up this ${session.title.toLowerCase()} by doubling the next.`;
 
-const dayGaps = (context: PlanContext, machine: Machine, on: Day, items: readonly CardItem[]): readonly string[] => [
-  ...(isMachineOut(machine, on) ? [`${machine.name} is out of service: ${machine.outOfService?.reason ?? ''}`] : []),
+const dayGaps = (
+  context: PlanContext,
+  machine: Machine | null,
+  on: Day,
+  items: readonly CardItem[],
+): readonly string[] => [
+  ...(machine && isMachineOut(machine, on)
+    ? [`${machine.name} is out of service: ${machine.outOfService?.reason ?? ''}`]
+    : []),
   ...(items.length === 0 ? ['Nothing is left of this session.'] : []),
   ...(context.known.assignment?.team === 'another team' ? ['This person is looked after by another team.'] : []),
 ];

@@ -39,11 +39,15 @@ export const isBehindGates = (
   // Somebody who was tested has been seen under a bar, but not since the landing.
   (!wasTested(known, pattern, on) || landedBy(known, on) !== null);
 
-/** A recorded test of the same kind of lift: results of cards alone are no test, nobody need have watched. */
+/**
+ * A recorded test of the same kind of lift: results of cards alone are no test, nobody need have watched; nor is what is
+ * lifted to learn it, such as a goblet squat, of which no maximum is known.
+ */
 const wasTested = (known: Known, pattern: Exercise['pattern'], on: Day): boolean =>
-  ofKind(known, 'lifted').some(
-    (fact) => fact.repetitions > 0 && fact.day <= on && known.house.exercises.get(fact.exercise)?.pattern === pattern,
-  );
+  ofKind(known, 'lifted').some((fact) => {
+    const exercise = known.house.exercises.get(fact.exercise);
+    return fact.repetitions > 0 && fact.day <= on && exercise?.pattern === pattern && exercise.capacity.kind !== 'none';
+  });
 
 /** Nobody who has not passed the gate before the bar is sent under one. */
 export const mayCarryBar = (known: Known, on: Day): boolean => gatesPassed(known, on).has(GATE_BEFORE_BAR);

@@ -1,0 +1,35 @@
+import type { Day } from '#units/day.ts';
+import type { Exercise } from '#domain/catalogue.ts';
+import { insteadOf, type Instead, type Means } from './substitutes.ts';
+import { isInFlight, machinesOn } from './machine-on.ts';
+import { isMachineOut, restrictionsOn, type PlanContext } from './plan-context.ts';
+import { isBehindGates, mayCarryBar } from './squat-gates.ts';
+
+/**
+ * What a person can do on a day instead of an exercise whose machine is not where they are, as the end of a sentence.
+ * Empty where the exercise names nothing, or where a physician forbids the exercise itself: then nothing stands in for it.
+ */
+export const insteadHere = (context: PlanContext, exercise: Exercise, on: Day): string => {
+  if (exercise.substitutes.length === 0 || isForbidden(context, exercise, on)) return '';
+  const [best] = insteadOf(exercise, meansOn(context, on), context.known.house.exercises).filter(
+    (each) => !isForbidden(context, each.exercise, on) && !isBehindGate(context, each, on),
+  );
+  if (!best) return '; nothing here stands in for it';
+  const bound = restrictionsOn(context, best.exercise, on).length > 0;
+  return `; instead: ${best.says}${bound ? "; the physician's limit holds for it too" : ''}`;
+};
+
+/** What there is to train with: machines in service, and on the ground the weight of the body. */
+const meansOn = (context: PlanContext, on: Day): readonly Means[] => [
+  ...machinesOn(context.known, on)
+    .filter((machine) => !isMachineOut(machine, on))
+    .map(({ kind }) => kind),
+  ...(isInFlight(context.known, on) ? [] : (['body weight'] as const)),
+];
+
+const isForbidden = (context: PlanContext, exercise: Exercise, on: Day): boolean =>
+  restrictionsOn(context, exercise, on).some(({ restriction }) => restriction.limit.kind === 'forbidden');
+
+/** Nobody who has not passed the gate before the bar is sent under one in place of something else. */
+const isBehindGate = ({ known }: PlanContext, { exercise, on: means }: Instead, on: Day): boolean =>
+  means === 'free bar' && isBehindGates(known, exercise, { gravity: '1 g' }, on) && !mayCarryBar(known, on);

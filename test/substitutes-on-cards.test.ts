@@ -1,0 +1,132 @@
+import { expect, test } from 'vitest';
+import { addDays } from '#units/day.ts';
+import type { Card } from '#domain/card.ts';
+import type { Machine } from '#domain/catalogue.ts';
+import { idOf } from '#domain/identity.ts';
+import type { RestrictionScope } from '#domain/restriction.ts';
+import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
+import { FREE_BAR } from '#shipped/shipped-house.ts';
+import { LAUNCH, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
+
+const MONDAY = addDays(LAUNCH, -385);
+const HOTEL = idOf<'site'>('hotel');
+
+/** Somebody who spends the week where there is no bar but these kinds of machines. */
+const travelling = (
+  kinds: readonly Machine['kind'][],
+  body: { readonly squat?: string } = { squat: '120' },
+): Rehearsal => {
+  const rehearsal = new Rehearsal({ sex: 'male', mass: '80' });
+  if (body.squat) rehearsal.test('back-squat', body.squat, addDays(MONDAY, -10));
+  rehearsal.follow(PREPARATION_PROGRAMME.id, -730);
+  rehearsal.add({ kind: 'catalogued', entry: { kind: 'site', site: { id: HOTEL, name: 'Hotel', place: 'ground' } } });
+  for (const kind of kinds)
+    rehearsal.add({
+      kind: 'catalogued',
+      entry: { kind: 'machine', machine: { ...FREE_BAR, id: idOf(`hotel-${kind}`), name: kind, kind, site: HOTEL } },
+    });
+  rehearsal.add({ kind: 'stays', person: PERSON, site: HOTEL, from: MONDAY, until: addDays(MONDAY, 6) });
+  return rehearsal;
+};
+
+const restrict = (rehearsal: Rehearsal, scope: RestrictionScope, forbidden: boolean): void => {
+  rehearsal.restrict({
+    kind: 'restricted',
+    person: PERSON,
+    medicalReason: null,
+    restriction: {
+      scope,
+      limit: forbidden ? { kind: 'forbidden' } : { kind: 'RPE at most', rpe: 6 },
+      toldBy: 'Dr. A. Lowe',
+      toldOn: MONDAY,
+      confirmed: true,
+      from: MONDAY,
+      reviewOn: null,
+    },
+  });
+};
+
+const planned = (rehearsal: Rehearsal): { readonly card: Card; readonly gaps: readonly string[] } => {
+  const found = rehearsal.road(MONDAY, 1).cards.find(({ day }) => day === MONDAY);
+  if (found?.state !== 'planned') throw new Error('No session is planned on that day.');
+  return found;
+};
+
+const saidOf = (rehearsal: Rehearsal, exercise: string): string | undefined =>
+  planned(rehearsal).card.leftOut.find(({ exerciseName }) => exerciseName === exercise)?.says;
+
+test('where there is no bar the card says what to do instead, what that covers and what it does not', () => {
+  const rehearsal = travelling(['dumbbells']);
+  expect(saidOf(rehearsal, 'Back squat')).toBe(
+    'left out: there is no free bar here; instead: Box squat with dumbbells, covers strength 0.85, power 0.6',
+  );
+  expect(saidOf(rehearsal, 'Bench press')).toBe(
+    'left out: there is no free bar here; instead: the same with dumbbells, with a load of its own, first session at RPE 6 or less',
+  );
+});
+
+test('a session of which nothing is left is shown, and cannot be issued', () => {
+  const { card, gaps } = planned(travelling([]));
+  expect([card.items, card.minutes]).toEqual([[], []]);
+  expect(card.leftOut.map(({ exerciseName }) => exerciseName)).toContain('Back squat');
+  expect(gaps).toContain('Nothing is left of this session.');
+});
+
+test('what a physician forbids is never offered, and nothing stands in for a lift that is forbidden itself', () => {
+  const noKnees = travelling(['dumbbells']);
+  restrict(noKnees, { kind: 'site', site: 'knee', side: null }, true);
+  expect(saidOf(noKnees, 'Back squat')).toBe('left out: there is no free bar here');
+  const noBoxes = travelling(['dumbbells']);
+  restrict(noBoxes, { kind: 'exercise', exercise: idOf('box-squat') }, true);
+  expect(saidOf(noBoxes, 'Back squat')).toContain('instead: Single-leg squat with dumbbells');
+  const easy = travelling(['dumbbells']);
+  restrict(easy, { kind: 'pattern', pattern: 'squat' }, false);
+  expect(saidOf(easy, 'Back squat')).toMatch(/Box squat with dumbbells, .*; the physician's limit holds for it too$/);
+});
+
+test('machines that are out of service stand in for nothing', () => {
+  const rehearsal = travelling([]);
+  rehearsal.add({
+    kind: 'catalogued',
+    entry: {
+      kind: 'machine',
+      machine: {
+        ...FREE_BAR,
+        id: idOf('hotel-dumbbells'),
+        kind: 'dumbbells',
+        site: HOTEL,
+        outOfService: { from: MONDAY, until: null, reason: 'locked away' },
+      },
+    },
+  });
+  expect(saidOf(rehearsal, 'Bent-over row')).toBe(
+    'left out: there is no free bar here; instead: Cord row with a band, if it is there, covers strength 0.6, grip 0.2',
+  );
+});
+
+test('nobody behind the gates is sent under a bar in place of a machine', () => {
+  const rehearsal = new Rehearsal({ sex: 'male', mass: '80' });
+  rehearsal.follow(PREPARATION_PROGRAMME.id, -730);
+  const onMachine = {
+    ...PREPARATION_PROGRAMME,
+    id: idOf<'programme version'>('on-the-machine'),
+    phases: PREPARATION_PROGRAMME.phases.map((phase) => ({
+      ...phase,
+      sessions: phase.sessions.map((session) => ({
+        ...session,
+        items: session.items.map((item) => ({ ...item, machineKind: 'resistive machine' as const })),
+      })),
+    })),
+  };
+  rehearsal.add({ kind: 'catalogued', entry: { kind: 'programme', version: onMachine } });
+  rehearsal.follow(onMachine.id, -730);
+  expect(saidOf(rehearsal, 'Back squat')).toContain(
+    'instead: Body-weight squat with body weight alone, covers strength 0.2, power 0.1',
+  );
+  const tested = rehearsal.fork();
+  tested.test('back-squat', '100', addDays(MONDAY, -10));
+  expect(saidOf(tested, 'Back squat')).toContain('instead: the same with the free bar');
+  const learning = rehearsal.fork();
+  learning.test('goblet-squat', '16', addDays(MONDAY, -10));
+  expect(saidOf(learning, 'Back squat')).not.toContain('the free bar,');
+});
