@@ -59,6 +59,9 @@ const peopleOf = (facts: readonly Fact[]): readonly PersonOnRecord[] => {
   });
 };
 
+/** A jump or a stand is measured in centimetres or seconds: the numbers of a file are no loads of it. */
+const isLoaded = ({ pattern }: Exercise): boolean => pattern !== 'jump' && pattern !== 'balance';
+
 /** The context of a bring-in at a place in the log. */
 export const bringInContext = (
   log: readonly Fact[],
@@ -70,7 +73,7 @@ export const bringInContext = (
   const dated = new Map(factsOfKind(facts, 'dated').map((fact) => [fact.mission, fact.id]));
   return {
     ...given,
-    exercises: [...house.exercises.values()],
+    exercises: [...house.exercises.values()].filter(isLoaded),
     machines: [...house.machines.values()],
     sites: [...house.sites.values()],
     people: peopleOf(facts),

@@ -19,7 +19,10 @@ export const capacityWindow = (snapshot: Snapshot, known: Known): CapacityWindow
   return {
     person: personHead(snapshot, known),
     today: snapshot.today,
-    lifts: [...known.house.exercises.values()].map((exercise) => lift(snapshot, known, reader, exercise)),
+    lifts: [...known.house.exercises.values()]
+      .map((exercise) => ({ exercise, lift: lift(snapshot, known, reader, exercise) }))
+      .filter(({ exercise, lift: { series } }) => exercise.capacity.kind !== 'none' || series.length > 0)
+      .map(({ lift: shown }) => shown),
   };
 };
 

@@ -39,8 +39,8 @@ const heaviestDone = (known: Known, card: RoadCard, pattern: Pattern, unit: 'kg'
 const inUnit = (kilograms: number, unit: 'kg' | 'lb'): number =>
   unit === 'kg' ? kilograms : kilograms / KILOGRAMS_PER_POUND;
 
-/** Of a pattern, the lift on both legs that stands for it. */
+/** Of a pattern, the lift on both legs that stands for it: one that is tested, not one that teaches it. */
 const isMainLift = ({ house }: Known, id: string, pattern: Pattern): boolean => {
   const exercise = [...house.exercises.values()].find((each) => each.id === id);
-  return exercise?.pattern === pattern && !exercise.perSide;
+  return exercise?.pattern === pattern && !exercise.perSide && exercise.capacity.kind !== 'none';
 };

@@ -49,7 +49,8 @@ export function CapacityTable({
       </Table>
       <p className="soft small">
         An estimate is a median with an interval; ahead of the newest observation the level is held and the interval
-        grows. Loads in flight are not a strength test.
+        grows. Loads in flight are not a strength test. Exercises that run on effort have no capacity and are not
+        listed.
       </p>
     </div>
   );
