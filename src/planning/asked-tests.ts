@@ -26,11 +26,12 @@ export interface AskedTest {
   readonly occasion: Occasion;
   /** Lifts whose capacity comes from a test of their own. */
   readonly lifts: readonly ExerciseId[];
-  readonly state:
-    | { readonly kind: 'tested'; readonly on: Day; readonly lifts: readonly ExerciseId[] }
-    | { readonly kind: 'due'; readonly until: Day }
-    | { readonly kind: 'not tested' }
-    | { readonly kind: 'ahead' };
+  /** Of those, the ones that were tested about the day. */
+  readonly tested: readonly ExerciseId[];
+  readonly testedOn: Day | null;
+  /** Last day that still counts as about the day. */
+  readonly until: Day;
+  readonly state: 'tested' | 'part tested' | 'due' | 'not tested' | 'ahead';
 }
 
 export interface TestDay {
@@ -51,7 +52,7 @@ interface Ask {
   readonly either: number;
 }
 
-/** What the road asks for from the first day on which anything is known of a person: derived, never stored. */
+/** What the road asks for, as far as it could still be kept when a person was first known: derived, never stored. */
 export const askedTests = (
   known: Known,
   phases: readonly PhaseSpan[],
@@ -59,14 +60,11 @@ export const askedTests = (
   today: Day,
 ): readonly AskedTest[] => {
   if (!known.mission) return [];
-  const from = Math.max(road.first, firstKnown(known, today));
+  const from = firstKnown(known, today);
   const tests = testDays(known);
   return asksOf(known.mission, taperDay(phases), road)
-    .filter(({ day }) => day >= from && day <= road.last)
-    .map((ask) => {
-      const lifts = liftsTestedOn(known, phases, ask.day);
-      return { day: ask.day, occasion: ask.occasion, lifts, state: stateOf(ask, lifts, tests, today) };
-    });
+    .filter(({ day, either }) => day >= road.first && addDays(day, either) >= from && day <= road.last)
+    .map((ask) => askedTest(ask, liftsTestedOn(known, phases, ask.day), tests, today));
 };
 
 const taperDay = (phases: readonly PhaseSpan[]): Day | null =>
@@ -128,16 +126,27 @@ const liftsTestedOn = ({ house }: Known, phases: readonly PhaseSpan[], on: Day):
 const isTested = (exercise: Exercise | undefined): boolean =>
   exercise?.capacity.kind === 'one-repetition maximum' || exercise?.capacity.kind === 'repetition maximum';
 
-const stateOf = (
-  { day, either }: Ask,
+const askedTest = (
+  { day, occasion, either }: Ask,
   lifts: readonly ExerciseId[],
   tests: readonly TestDay[],
   today: Day,
-): AskedTest['state'] => {
+): AskedTest => {
   const within = tests.filter((test) => Math.abs(test.day - day) <= either);
   const tested = lifts.filter((lift) => within.some((test) => test.lifts.includes(lift)));
   const newest = within.findLast((test) => test.lifts.some((lift) => tested.includes(lift)));
-  if (newest) return { kind: 'tested', on: newest.day, lifts: tested };
-  if (today > addDays(day, either)) return { kind: 'not tested' };
-  return today >= addDays(day, -either) ? { kind: 'due', until: addDays(day, either) } : { kind: 'ahead' };
+  const about = { first: addDays(day, -either), last: addDays(day, either) };
+  const state = stateOf(about, today, { tested: tested.length, of: lifts.length });
+  return { day, occasion, lifts, tested, testedOn: newest?.day ?? null, until: about.last, state };
+};
+
+const stateOf = (
+  about: DaySpan,
+  today: Day,
+  { tested, of }: { readonly tested: number; readonly of: number },
+): AskedTest['state'] => {
+  if (tested > 0 && tested === of) return 'tested';
+  if (today < about.first) return 'ahead';
+  if (today <= about.last) return 'due';
+  return tested > 0 ? 'part tested' : 'not tested';
 };

@@ -62,16 +62,10 @@ interface SignedDay {
 
 /** The days that a fact names, where it is not over and done with. */
 const daysStillAhead = (context: PlanContext, road: Road, fact: Fact, today: Day): readonly SignedDay[] => {
-  switch (fact.kind) {
-    case 'stays':
-      return spanDays(fact.from, fact.until, today);
-    case 'restricted':
-      return isLifted(context, fact, today) ? [] : [{ which: 'first day', day: fact.restriction.from }];
-    case 'decided':
-      return daysOfDecision(context, road, fact, today);
-    default:
-      return [];
-  }
+  if (fact.kind === 'stays') return spanDays(fact.from, fact.until, today);
+  if (fact.kind === 'restricted')
+    return isLifted(context, fact, today) ? [] : [{ which: 'first day', day: fact.restriction.from }];
+  return fact.kind === 'decided' ? daysOfDecision(context, road, fact, today) : [];
 };
 
 const isLifted = ({ restrictions }: PlanContext, { id }: Fact, today: Day): boolean =>

@@ -40,7 +40,7 @@ export interface RoadAsk {
   readonly day: Day;
   readonly missionDay: string;
   readonly occasion: string;
-  readonly state: 'tested' | 'due' | 'not tested' | 'ahead';
+  readonly state: 'tested' | 'part tested' | 'due' | 'not tested' | 'ahead';
   /** "3 of 4 lifts tested on L−24", "due until L−7". */
   readonly says: string;
 }

@@ -73,17 +73,13 @@ const gapSentence = ({ mission }: RoadLayout, { first, last, side }: PhaseSpan):
 };
 
 const testSentences = ({ asked, mission }: RoadLayout): readonly RoadSentence[] =>
-  asked.flatMap(({ state, day }) =>
-    state.kind === 'due'
-      ? [
-          {
-            kind: 'test',
-            says: `Tests are due about ${showMissionDay(mission, day)}, ${isoOfDay(day)}, and until ${showMissionDay(mission, state.until)}.`,
-            link: { to: 'test', says: 'Type them in' },
-          } as const,
-        ]
-      : [],
-  );
+  asked
+    .filter(({ state }) => state === 'due')
+    .map(({ day, until }) => ({
+      kind: 'test',
+      says: `Tests are due about ${showMissionDay(mission, day)}, ${isoOfDay(day)}, and until ${showMissionDay(mission, until)}.`,
+      link: { to: 'test', says: 'Type them in' },
+    }));
 
 /** One sentence over all phases that hold less than practice asks for: only the resistive part is planned so far. */
 const timeSentences = ({ phases }: RoadLayout): readonly RoadSentence[] => {

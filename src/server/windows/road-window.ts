@@ -87,24 +87,27 @@ const weekLine = (layout: RoadLayout, week: RoadWeek): RoadDrawn['weeks'][number
   says: weekSays(layout, week),
 });
 
-const askOf = ({ mission }: RoadLayout, { day, occasion, lifts, state }: AskedTest): RoadAsk => ({
-  day,
-  missionDay: showMissionDay(mission, day),
-  occasion,
-  state: state.kind,
-  says: askSays(state, lifts.length, (on) => showMissionDay(mission, on)),
+const askOf = ({ mission }: RoadLayout, ask: AskedTest): RoadAsk => ({
+  day: ask.day,
+  missionDay: showMissionDay(mission, ask.day),
+  occasion: ask.occasion,
+  state: ask.state,
+  says: askSays(ask, (on) => showMissionDay(mission, on)),
 });
 
-const askSays = (state: AskedTest['state'], lifts: number, show: (on: Day) => string): string => {
-  switch (state.kind) {
+const askSays = ({ state, tested, testedOn, lifts, until }: AskedTest, show: (on: Day) => string): string => {
+  const kept =
+    testedOn === null ? null : `${tested.length} of ${lifts.length} lifts tested, the last on ${show(testedOn)}`;
+  switch (state) {
     case 'tested':
-      return `${state.lifts.length} of ${lifts} lifts tested, the last on ${show(state.on)}`;
+    case 'part tested':
+      return kept ?? '';
     case 'due':
-      return `due, until ${show(state.until)}`;
+      return `due, until ${show(until)}${kept === null ? '' : `; ${kept}`}`;
     case 'not tested':
       return 'passed without a test';
     case 'ahead':
-      return 'ahead';
+      return kept ?? 'ahead';
   }
 };
 

@@ -29,7 +29,8 @@ const phaseBar = (road: RoadDrawn, today: Day, phase: RoadPhase): readonly Bar[]
   if (name === null && (last < today || last - first + 1 < WEEK)) return [];
   return [
     {
-      ...{ first, last },
+      first,
+      last,
       label: name ?? 'no programme',
       beside: side === 'before launch' ? 'left' : 'right',
       look: name === null ? 'none' : 'phase',

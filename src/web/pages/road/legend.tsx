@@ -44,6 +44,7 @@ export const Legend = () => {
 
 const ASKS = [
   { state: 'tested', says: 'test asked for and kept' },
+  { state: 'part tested', says: 'kept in part' },
   { state: 'due', says: 'due now' },
   { state: 'not tested', says: 'passed without one' },
   { state: 'ahead', says: 'ahead' },

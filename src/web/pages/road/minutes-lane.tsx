@@ -1,11 +1,11 @@
 import { useId } from 'react';
-import { ROAD_CARD_STATES, type RoadCardState, type RoadDrawn } from '#contract/windows/road-window.ts';
+import { ROAD_CARD_STATES, type RoadCardState, type RoadDrawn, type RoadSpan } from '#contract/windows/road-window.ts';
 import { Hatch } from './hatch.tsx';
 import { Row } from './lane.tsx';
 import { percent, roadScale } from './road-scale.ts';
 import styles from './road-chart.module.css';
 
-const HEIGHT = 84;
+const HEIGHT = 96;
 /** Above the highest line, so that it is seen whole. */
 const HEADROOM = 1.06;
 
@@ -66,22 +66,19 @@ const WeekBar = ({ road, week, most, hatch }: WeekBarProps) => {
   });
 };
 
-/** From phase to phase: what practice asks for changes with them. */
+/** What practice asks for changes with the phases: neighbours that are asked for the same are one line. */
 const PracticeLine = ({ road, most }: { readonly road: RoadDrawn; readonly most: number }) => {
   const { at, width } = roadScale(road);
-  const heightOf = (practice: number): number => HEIGHT - (practice / most) * HEIGHT;
   return (
     <g className={styles['practice']}>
-      {road.phases.map((phase, place) => {
-        if (phase.practiceAWeek === null) return null;
-        const [x, y] = [at(phase.first), heightOf(phase.practiceAWeek)];
-        const isNew = phase.practiceAWeek !== road.phases[place - 1]?.practiceAWeek;
+      {practiceRuns(road).map((run) => {
+        const [x, y] = [at(run.first), HEIGHT - (run.practice / most) * HEIGHT];
         return (
-          <g key={phase.first}>
-            <line x1={percent(x)} x2={percent(x + width(phase))} y1={y} y2={y} />
-            {isNew && width(phase) > WIDE_ENOUGH && (
+          <g key={run.first}>
+            <line x1={percent(x)} x2={percent(x + width(run))} y1={y} y2={y} />
+            {width(run) > WIDE_ENOUGH && (
               <text x={percent(x)} dx="3" y={y} dy={y < LETTER_HEIGHT ? LETTER_HEIGHT : -3}>
-                {Math.round(phase.practiceAWeek)}
+                {Math.round(run.practice)}
               </text>
             )}
           </g>
@@ -90,6 +87,15 @@ const PracticeLine = ({ road, most }: { readonly road: RoadDrawn; readonly most:
     </g>
   );
 };
+
+const practiceRuns = ({ phases }: RoadDrawn): readonly (RoadSpan & { readonly practice: number })[] =>
+  phases.reduce<readonly (RoadSpan & { readonly practice: number })[]>((runs, { first, last, practiceAWeek }) => {
+    if (practiceAWeek === null) return runs;
+    const run = runs.at(-1);
+    return run?.practice === practiceAWeek && run.last + 1 === first
+      ? [...runs.slice(0, -1), { ...run, last }]
+      : [...runs, { first, last, practice: practiceAWeek }];
+  }, []);
 
 /** Of the drawing's width, in hundredths: room for a number. */
 const WIDE_ENOUGH = 3;

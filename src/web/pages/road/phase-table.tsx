@@ -1,57 +1,59 @@
 import { ROAD_CARD_STATES, type RoadPhase } from '#contract/windows/road-window.ts';
+import type { Day } from '#units/day.ts';
 import { dateWithYear, join, Table } from '../../parts/parts.ts';
 import styles from './road-page.module.css';
 
 const WEEK = 7;
 
 /** The same road in numbers: what each phase holds, and what practice asks of it. */
-export const PhaseTable = ({ phases }: { readonly phases: readonly RoadPhase[] }) => (
-  <Table caption="Phases">
-    <thead>
-      <tr>
-        <th scope="col">phase</th>
-        <th scope="col">days</th>
-        <th scope="col" className="number">
-          length
-        </th>
-        <th scope="col" className="number">
-          sessions
-        </th>
-        <th scope="col" className="number">
-          reserved
-        </th>
-        <th scope="col" className="number">
-          cards take
-        </th>
-        <th scope="col" className="number">
-          practice asks
-        </th>
-        <th scope="col">cards</th>
-      </tr>
-    </thead>
-    <tbody>
-      {phases
-        .filter((phase) => phase.name !== null || phase.last - phase.first + 1 >= WEEK)
-        .map((phase, place, shown) => (
-          <PhaseRow
-            key={phase.first}
-            phase={phase}
-            isNewProgramme={phase.programme !== null && phase.programme !== shown[place - 1]?.programme}
-          />
-        ))}
-    </tbody>
-    <tfoot>
-      <tr>
-        <td colSpan={8} className="soft small">
-          Sessions and minutes are a week’s. Reserved: the programme’s blocks. Cards take: true minutes with set-up,
-          rests and stowing. Practice asks of all exercise: before launch two blocks of two hours or four single hours a
-          week, in flight 150 minutes a day; a taper and the quarantine are meant to hold less. Only the resistive part
-          is planned here yet.
-        </td>
-      </tr>
-    </tfoot>
-  </Table>
+export const PhaseTable = ({ phases, today }: { readonly phases: readonly RoadPhase[]; readonly today: Day }) => (
+  <>
+    <Table caption="Phases">
+      <thead>
+        <tr>
+          <th scope="col">phase</th>
+          <th scope="col">days</th>
+          <th scope="col" className="number">
+            length
+          </th>
+          <th scope="col" className="number">
+            sessions
+          </th>
+          <th scope="col" className="number">
+            reserved
+          </th>
+          <th scope="col" className="number">
+            cards take
+          </th>
+          <th scope="col" className="number">
+            practice asks
+          </th>
+          <th scope="col">cards</th>
+        </tr>
+      </thead>
+      <tbody>
+        {phases
+          .filter((phase) => phase.name !== null || isGap(phase, today))
+          .map((phase, place, shown) => (
+            <PhaseRow
+              key={phase.first}
+              phase={phase}
+              isNewProgramme={phase.programme !== null && phase.programme !== shown[place - 1]?.programme}
+            />
+          ))}
+      </tbody>
+    </Table>
+    <p className="soft small">
+      Sessions and minutes are a week’s. Reserved: the programme’s blocks. Cards take: true minutes with set-up, rests
+      and stowing. Practice asks of all exercise: before launch two blocks of two hours or four single hours a week, in
+      flight 150 minutes a day; a taper and the quarantine are meant to hold less. Only the resistive part is planned
+      here yet.
+    </p>
+  </>
 );
+
+/** Weeks that nobody planned, and that are not past. */
+const isGap = ({ first, last }: RoadPhase, today: Day): boolean => last >= today && last - first + 1 >= WEEK;
 
 interface PhaseRowProps {
   readonly phase: RoadPhase;

@@ -19,7 +19,7 @@ export function RoadAxis({ road, today }: AxisProps) {
       <Row label="">
         <div className={styles['years']} aria-hidden="true">
           {yearsOf(road).map((year) => (
-            <span key={year.says} style={{ left: percent(at(year.first)), width: percent(width(year)) }}>
+            <span key={year.says} style={{ left: percent(at(year.first)) }}>
               {width(year) > 4 ? year.says : ''}
             </span>
           ))}
@@ -29,7 +29,7 @@ export function RoadAxis({ road, today }: AxisProps) {
         <div className={styles['months']} aria-hidden="true">
           {monthsOf(road).map((month) => (
             <span key={month.first} style={{ left: percent(at(month.first)) }}>
-              {width(month) > 1.9 ? month.says : ''}
+              {width(month) > ROOM_FOR_MONTH ? month.says : ''}
             </span>
           ))}
           <svg className={styles['ticks']}>
@@ -55,6 +55,8 @@ export function RoadAxis({ road, today }: AxisProps) {
   );
 }
 
+/** In hundredths of the width: a month that is cut shorter stays unnamed. */
+const ROOM_FOR_MONTH = 2.3;
 /** In hundredths of the width: a mark beyond has no room for its words. */
 const LAST_MARK = 95;
 

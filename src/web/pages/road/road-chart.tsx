@@ -25,10 +25,10 @@ export function RoadChart({ road, today }: RoadChartProps) {
   const week = road.weeks[Math.min(at, road.weeks.length - 1)];
   const scroller = useScrolledTo(roadScale(road).at(today));
   return (
-    <section className={styles['chart']} aria-label="Road">
+    <div className={styles['chart']}>
       {/* Scrolls on its own where the page is narrow, so the keyboard must get to it. */}
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
-      <div className={styles['scrolls']} ref={scroller} tabIndex={0} role="group" aria-label="Road along its weeks">
+      <section className={styles['scrolls']} ref={scroller} tabIndex={0} aria-label="Road along its weeks">
         <div className={styles['lanes']}>
           <RoadLines road={road} today={today} week={week ?? null} />
           <RoadAxis road={road} today={today} />
@@ -37,7 +37,7 @@ export function RoadChart({ road, today }: RoadChartProps) {
           <SiteLane road={road} />
           <TestLane road={road} />
           <BarLane road={road} label="Restrictions" bars={road.restrictions} tone="stop" />
-          <BarLane road={road} label="Signed for this person" bars={road.adjustments} tone="caution" />
+          <BarLane road={road} label="Adjustments" bars={road.adjustments} tone="caution" />
           <MinutesLane road={road} />
           <div className={`${styles['lane'] ?? ''} on-screen`}>
             <label className={styles['label']} htmlFor="road-week">
@@ -55,16 +55,16 @@ export function RoadChart({ road, today }: RoadChartProps) {
             />
           </div>
         </div>
-      </div>
+      </section>
       <p className={`${styles['reading'] ?? ''} on-screen`}>{week && datesInWords(week.says)}</p>
       <Legend />
-    </section>
+    </div>
   );
 }
 
 /** A third of the way in, where the road is wider than the page. */
 const useScrolledTo = (hundredths: number) => {
-  const scroller = useRef<HTMLDivElement>(null);
+  const scroller = useRef<HTMLElement>(null);
   useEffect(() => {
     const { current } = scroller;
     if (current) current.scrollLeft = (current.scrollWidth * hundredths) / 100 - current.clientWidth / 3;

@@ -24,7 +24,7 @@ export default function RoadPage() {
                 <RoadChart road={road} today={today} />
                 <div className={styles['under']}>
                   <div>
-                    <PhaseTable phases={road.phases} />
+                    <PhaseTable phases={road.phases} today={today} />
                     <MovedTable moved={road.moved} />
                   </div>
                   <div>

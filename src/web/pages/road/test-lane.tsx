@@ -31,16 +31,18 @@ export const TestLane = ({ road }: { readonly road: RoadDrawn }) => {
 const HALF = MARK / 2;
 const DIAMOND = `M0,${-HALF}L${HALF},0L0,${HALF}L${-HALF},0Z`;
 
-/** A diamond: full where it was kept, barred where it passed, heavy where it is due, open where it is ahead. */
+/** A diamond: full where it was kept, half where only some lifts were tested, barred where it passed, heavy where it is due, open where it is ahead. */
 export const AskMark = ({ state }: { readonly state: RoadAsk['state'] }) => (
   <Fragment>
     <path className={styles[MARK_LOOK[state]]} d={DIAMOND} />
+    {state === 'part tested' && <path className={styles['half']} d={`M0,${-HALF}L0,${HALF}L${-HALF},0Z`} />}
     {state === 'not tested' && <path className={styles['cross']} d={`M${-HALF},${HALF}L${HALF},${-HALF}`} />}
   </Fragment>
 );
 
 const MARK_LOOK: Readonly<Record<RoadAsk['state'], string>> = {
   tested: 'kept',
+  'part tested': 'ahead',
   due: 'due',
   'not tested': 'passed',
   ahead: 'ahead',
