@@ -4,7 +4,7 @@ import type { HouseWindow } from '#contract/windows/house-window.ts';
 import type { ProgrammesWindow } from '#contract/windows/programmes-window.ts';
 import { Await, Page } from '../../parts/parts.ts';
 import { useHouse, useWindow } from '../../windows.ts';
-import { ExerciseTable } from './exercise-table.tsx';
+import { ExerciseList } from './exercise-list.tsx';
 import { MachineTable } from './machine-table.tsx';
 import { PolicyTable } from './policy-table.tsx';
 import styles from './settings-page.module.css';
@@ -27,15 +27,25 @@ function Settings({ house }: { readonly house: HouseWindow }) {
       <Signers house={house} />
       <PolicyTable policies={house.policies} />
       <MachineTable house={house} />
-      <Await query={programmes}>{({ exercises }) => <ExerciseTable exercises={exercises} />}</Await>
+      <Await query={programmes}>{({ exercises }) => <ExerciseList exercises={exercises} />}</Await>
     </div>
   );
 }
 
-/** An address such as settings#back-squat is drawn after the browser looked for it. */
+/** An address such as settings#back-squat is drawn after the browser looked for it, and what it names is folded. */
 const useGoToAddress = (isDrawn: boolean): void => {
   useEffect(() => {
-    const id = decodeURIComponent(location.hash.slice(1));
-    if (isDrawn && id !== '') document.getElementById(id)?.scrollIntoView();
+    if (!isDrawn) return;
+    goToAddress();
+    addEventListener('hashchange', goToAddress);
+    return () => {
+      removeEventListener('hashchange', goToAddress);
+    };
   }, [isDrawn]);
+};
+
+const goToAddress = (): void => {
+  const named = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  if (named instanceof HTMLDetailsElement) named.open = true;
+  named?.scrollIntoView();
 };
