@@ -158,9 +158,10 @@ test('a speed of an uptake costs that uptake, with the spread of people carried 
   );
 });
 
-test('standing still is a finite answer', () => {
+test('standing still is a finite answer, as unsure as its equation says', () => {
   expect(treadmillSpeed(3.5, 0, 'walking')).toMatchObject({ kind: 'estimate', value: 0 });
-  expect(Number.isFinite(sdOf(treadmillSpeed(3.5, 0, 'walking')))).toBe(true);
+  expect(sdOf(treadmillSpeed(3.5, 0, 'walking'))).toBeCloseTo((0.07 * 3.5) / 0.1, 8);
+  expect(sdOf(treadmillSpeed(3.5, 0.05, 'running'))).toBeCloseTo((0.07 * 3.5) / 0.245, 8);
 });
 
 test('a power above the validated range is computed and flagged', () => {

@@ -103,7 +103,8 @@ export const treadmillSpeed = method(
       gait === 'walking' ? [uptakeOfWalking, walkingSpeed] : ([uptakeOfRunning, runningSpeed] as const);
     const value = callWith(back, [wanted, slope]);
     const cautions = [...speedCautions(gait, value), ...cautionsOf(equation, [value, slope])];
-    const sd = (BETWEEN_PEOPLE * wanted * value) / Math.max(wanted - RESTING_UPTAKE, Number.MIN_VALUE);
+    // One unit above rest has the speed that every unit has: the line is straight.
+    const sd = BETWEEN_PEOPLE * wanted * callWith(back, [RESTING_UPTAKE + 1, slope]);
     return { kind: 'estimate', value, sd, cautions };
   },
 );

@@ -115,7 +115,7 @@ export const boneCourseSaturating = formula(
     output: MONTHS,
     source: AXPE_2020,
     doesNotKnow:
-      'The constant was fitted to many studies at once, bed rest among them; that it begins with the rate of the steady course is our own choice.',
+      'The constant was fitted to the femoral necks of 69 people after flights of 132 to 228 days, most of them as the means of two groups; that it begins with the rate of the steady course is our own choice.',
     plot: {
       says: 'Both begin alike; after a year the saturating course has lost eleven parts in a hundred less.',
       x: { name: 'days after launch', unit: 'd' },
