@@ -44,7 +44,8 @@ test('nothing bars anybody from the page, wide and narrow', async () => {
   expect(await barriers(page)).toEqual([]);
   await page.setViewportSize({ width: 390, height: 844 });
   expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
-  expect(await barriers(page)).toEqual([]);
+  // A table that has become too wide is within reach of the keyboard once it is drawn again.
+  await expect.poll(() => barriers(page)).toEqual([]);
   await page.setViewportSize({ width: 1440, height: 1000 });
 });
 

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { useEffect, useRef, useState, type ReactNode, type RefObject } from 'react';
 import styles from './table.module.css';
 
 export interface TableProps {
@@ -10,12 +10,35 @@ export interface TableProps {
   readonly isWide?: boolean;
 }
 
-/** A plain table that scrolls sideways on its own where the page is narrow. */
-export const Table = ({ caption, isCaptionHidden = false, children, isWide = true }: TableProps) => (
-  <section className={styles['scrolls']} aria-label={caption}>
-    <table className={isWide ? styles['wide'] : undefined}>
-      <caption className={isCaptionHidden ? 'unseen' : undefined}>{caption}</caption>
-      {children}
-    </table>
-  </section>
-);
+/** A plain table that scrolls sideways on its own where the page is narrow, and then by the keyboard too. */
+export const Table = ({ caption, isCaptionHidden = false, children, isWide = true }: TableProps) => {
+  const [scroller, isCut] = useCut();
+  return (
+    <section
+      className={styles['scrolls']}
+      aria-label={caption}
+      ref={scroller}
+      // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be within reach of the keyboard
+      tabIndex={isCut ? 0 : undefined}
+    >
+      <table className={isWide ? styles['wide'] : undefined}>
+        <caption className={isCaptionHidden ? 'unseen' : undefined}>{caption}</caption>
+        {children}
+      </table>
+    </section>
+  );
+};
+
+/** Is an element's content wider than the element, now that it has this size? */
+const useCut = (): readonly [RefObject<HTMLElement | null>, boolean] => {
+  const scroller = useRef<HTMLElement>(null);
+  const [isCut, setIsCut] = useState(false);
+  useEffect(() => {
+    const { current } = scroller;
+    if (!current) return;
+    const observer = new ResizeObserver(() => setIsCut(current.scrollWidth > current.clientWidth));
+    observer.observe(current);
+    return () => observer.disconnect();
+  }, []);
+  return [scroller, isCut];
+};
