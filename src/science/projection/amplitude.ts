@@ -41,6 +41,15 @@ export type StudiedAmplitude =
   | (Amplitude & { readonly kind: 'estimate'; readonly betweenStudies: number })
   | { readonly kind: 'none'; readonly reason: string };
 
+const faultOfStudy = ({ people, day, change }: PublishedChange): string | null => {
+  if (!(people >= 1 && people <= 100_000)) return `A study must have 1 to 100000 people; one has ${people}.`;
+  if (!(day >= 0 && day <= 10_000)) return `A study must lie on a day from 0 to 10000; one lies on ${day}.`;
+  return change >= -0.99 && change <= 1 ? null : `A change must lie in −0.99 to 1; one is ${change}.`;
+};
+
+const faultOfSpread = (withinSd: number): string | null =>
+  withinSd >= 0 && withinSd <= 1 ? null : `The spread between people must lie in 0 to 1; it is ${withinSd}.`;
+
 /** What published changes say of one person not yet measured. */
 export const amplitudeOfStudies = method(
   {
@@ -68,7 +77,11 @@ export const amplitudeOfStudies = method(
       { name: 'amplitude', symbol: 'A', unit: 'ln' },
       { name: 'standard deviation of one person', symbol: 'SD', unit: 'ln' },
     ],
-    refuses: ['No study was given.', 'A study from a day on which nothing is lost yet says nothing of an amplitude.'],
+    refuses: [
+      'No study was given.',
+      'A study from a day on which nothing is lost yet says nothing of an amplitude.',
+      'People, a day, a change or a spread that cannot be.',
+    ],
     source: OUR_OWN_DESIGN,
     restsOn: [MOORE_2014, ENGLISH_2020],
     doesNotKnow:
@@ -76,6 +89,8 @@ export const amplitudeOfStudies = method(
   },
   (studies: readonly PublishedChange[], courseOn: (day: number) => number, withinSd: number): StudiedAmplitude => {
     if (studies.length === 0) return { kind: 'none', reason: 'No study was given.' };
+    const wrong = studies.map(faultOfStudy).find((fault) => fault !== null) ?? faultOfSpread(withinSd);
+    if (wrong) return { kind: 'none', reason: wrong };
     if (studies.some(({ day }) => courseOn(day) < course.possible[0]))
       return {
         kind: 'none',

@@ -2,10 +2,11 @@ import { expect, test } from 'vitest';
 import { boneCourseSaturating, oxygenUptakeCourse } from './course.ts';
 import { basisOf, forecast, FORECAST_LEVELS, type ForecastGiven, type ForecastResult } from './forecast.ts';
 import { landingWindow, valueAtLanding } from './landing.ts';
-import { chanceUnderLine } from './line.ts';
+import { chanceUnderLine, lineOfRule, ownLine } from './line.ts';
 import { boneModel, logModel, type LogModelGiven, type ModelResult, type ProjectionModel } from './model.ts';
 import { whatWasNotMeasured, type Evidence } from './not-measured.ts';
 import { FEMORAL_NECK, OXYGEN_UPTAKE } from './quantities.table.ts';
+import type { LimitRule } from '../standards/rule.ts';
 
 const modelOf = (made: ModelResult): ProjectionModel => {
   if (made.kind === 'refused') throw new Error(made.reason);
@@ -41,15 +42,26 @@ const EVIDENCE: Evidence = {
   landingRange: 0,
 };
 
+const UNVERIFIED: LimitRule = {
+  id: 'from-memory',
+  number: null,
+  quantity: 'maximal oxygen uptake',
+  phase: 'after flight',
+  status: 'unverified',
+  note: 'for this test',
+  kind: 'limit',
+  comparator: 'at least',
+  limit: 36,
+  basis: 'absolute',
+  unit: 'mL/(kg min)',
+};
+
 const GIVEN: ForecastGiven = {
   model: UPTAKE,
   evidence: EVIDENCE,
   landings: landingWindow(150, 190),
   days: [60, 90, 150, 190, 220],
-  lines: [
-    { name: 'the lower line', at: 33, verified: true },
-    { name: 'a line from memory', at: 36, verified: false },
-  ],
+  lines: [ownLine('the lower line', 33), lineOfRule(UNVERIFIED, 36)],
   seed: 3,
   draws: 2000,
 };
@@ -146,12 +158,12 @@ test('a window holds every day from the first to the last, each alike', () => {
 });
 
 test.each([0, -1, Number.NaN])('no probability is given under a value of %d', (at) => {
-  const line = { name: 'a line', at, verified: true };
+  const line = ownLine('a line', at);
   expect(chanceUnderLine([{ weight: 1, mean: 3, sd: 0.1 }], 'log', line).kind).toBe('refused');
 });
 
 test('percent may lie below zero', () => {
-  const line = { name: 'a line', at: -2, verified: true };
+  const line = ownLine('a line', -2);
   expect(chanceUnderLine([{ weight: 1, mean: -2, sd: 1 }], 'percent', line)).toEqual({
     kind: 'estimate',
     value: 0.5,

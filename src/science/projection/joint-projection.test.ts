@@ -6,6 +6,8 @@ import { landingWindow, valueAtLanding } from './landing.ts';
 import { mixtureBelow } from './mixture.ts';
 import { boneModel, componentsOn, logModel, type ModelResult, type ProjectionModel } from './model.ts';
 import { FEMORAL_NECK, OXYGEN_UPTAKE } from './quantities.table.ts';
+import { lineOfRule, ownLine } from './line.ts';
+import type { LimitRule } from '../standards/rule.ts';
 
 const modelOf = (made: ModelResult): ProjectionModel => {
   if (made.kind === 'refused') throw new Error(made.reason);
@@ -182,7 +184,7 @@ test('weights of landings need not add up to 1, nor stand in order; days without
   expect(other.days).toEqual(one.days);
 });
 
-const LINE = { name: 'the lower line', at: 33, verified: true };
+const LINE = ownLine('the lower line', 33);
 
 test('shares under a line grow with the line, and "ever" is no smaller than on any day', () => {
   const { under } = bandsOf({ ...GIVEN, line: LINE });
@@ -201,25 +203,39 @@ test('a line on the scale of percent is taken as it is', () => {
     ...GIVEN,
     model: BONE,
     days: [150],
-    line: { name: 'two percent', at: -2, verified: true },
+    line: ownLine('two percent', -2),
   });
   const exact = mixtureBelow(componentsOn(BONE, 150, 'value'), -2);
   if (under?.kind !== 'estimate') throw new Error('There is a share.');
   expect(Math.abs((under.byDay[0] ?? Number.NaN) - exact)).toBeLessThan(errorAt(exact));
 });
 
+const UNVERIFIED: LimitRule = {
+  id: 'from-memory',
+  number: null,
+  quantity: 'maximal oxygen uptake',
+  phase: 'after flight',
+  status: 'unverified',
+  note: 'for this test',
+  kind: 'limit',
+  comparator: 'at least',
+  limit: 33,
+  basis: 'absolute',
+  unit: 'mL/(kg min)',
+};
+
 test('an unverified line gets a sentence and no number; the bands stand', () => {
-  const { under, days } = bandsOf({ ...GIVEN, draws: 100, line: { ...LINE, verified: false } });
+  const { under, days } = bandsOf({ ...GIVEN, draws: 100, line: lineOfRule(UNVERIFIED, 33) });
   expect(days).toHaveLength(GIVEN.days.length);
   expect(under).toEqual({
     kind: 'refused',
     reason:
-      '"the lower line" has not been compared with the rule as printed, and no probability is given against it. Look at the band beside the line, or have the rule verified.',
+      '"rule from-memory (maximal oxygen uptake, after flight)" has not been compared with the rule as printed, and no probability is given against it. Look at the band beside the line, or have the rule verified.',
   });
 });
 
 test.each([0, -3, Number.NaN, Infinity])('no share is given under a line at %d', (at) => {
-  expect(bandsOf({ ...GIVEN, draws: 100, line: { ...LINE, at } }).under?.kind).toBe('refused');
+  expect(bandsOf({ ...GIVEN, draws: 100, line: ownLine('the lower line', at) }).under?.kind).toBe('refused');
 });
 
 test('without a line nothing is said of one', () => {

@@ -2,10 +2,11 @@ import { formula } from '../formula.ts';
 import { method } from '../method.ts';
 import { normalCdf } from '../numeric/normal.ts';
 import { OUR_OWN_DESIGN } from '../sources.ts';
+import { nameOfRule, type LimitRule } from '../standards/rule.ts';
 import type { Refused } from './adherence.ts';
 import { mixtureBelow, type Component } from './mixture.ts';
 
-/** Probability under a line, and only where the line is the rule that it is said to be. */
+/** Probability under a line: somebody's own, or a rule that was compared with its document; never an unverified rule. */
 
 /** Probability that a value lies under a line. */
 export const chanceUnder = formula(
@@ -31,19 +32,30 @@ export const chanceUnder = formula(
 /** Standard deviations beyond which double precision has nothing left. */
 const LAST = 38;
 
+declare const made: unique symbol;
+
+/** Made by the two functions below only: nobody calls a line verified by saying so. */
 export interface Line {
+  readonly [made]: true;
   readonly name: string;
   /** On the scale of what is forecast: a value, a ratio, or percent. */
   readonly at: number;
-  /** Whether somebody has compared it with the rule as printed. */
-  readonly verified: boolean;
+  /** Is it somebody's own line, or a rule that somebody has compared with its document? */
+  readonly mayHaveChance: boolean;
 }
+
+/** A rule of a standard, at a limit brought to the scale of what is forecast. */
+export const lineOfRule = (rule: LimitRule, at: number): Line =>
+  ({ name: nameOfRule(rule), at, mayHaveChance: rule.status === 'verified' }) as Line;
+
+/** A line that the specialist drew, and that is no rule: "what she wants to come back with". */
+export const ownLine = (name: string, at: number): Line => ({ name, at, mayHaveChance: true }) as Line;
 
 export type Chance = { readonly kind: 'estimate'; readonly value: number; readonly line: Line } | Refused;
 
 /** Why no probability is given against a line, or nothing. */
-export const faultOfLine = ({ name, at, verified }: Line): Refused | null => {
-  if (!verified)
+export const faultOfLine = ({ name, at, mayHaveChance }: Line): Refused | null => {
+  if (!mayHaveChance)
     return {
       kind: 'refused',
       reason: `"${name}" has not been compared with the rule as printed, and no probability is given against it. Look at the band beside the line, or have the rule verified.`,
@@ -51,12 +63,12 @@ export const faultOfLine = ({ name, at, verified }: Line): Refused | null => {
   return Number.isFinite(at) ? null : { kind: 'refused', reason: `"${name}" must be a finite number; it is ${at}.` };
 };
 
-/** Probability of lying under a verified line. */
+/** Probability of lying under an own line or a verified rule. */
 export const chanceUnderLine = method(
   {
     id: 'projection/chance-under-line',
     revision: 1,
-    title: 'Probability of lying under a verified line',
+    title: 'Probability of lying under an own line or a verified rule',
     equations: ['P = sum_i w_i · Φ((c − μ_i) / SD_i)', 'c is the logarithm of the line where the scale is logarithmic'],
     inputs: [
       { name: 'weight of a component', symbol: 'w_i', unit: '1', possible: [0, 1], valid: [0, 1] },
@@ -66,7 +78,7 @@ export const chanceUnderLine = method(
     ],
     outputs: [{ name: 'probability', symbol: 'P', unit: '1' }],
     refuses: [
-      'A line that has not been compared with the rule as printed.',
+      'A rule that has not been compared with its document.',
       'A line of zero or less where the scale is logarithmic.',
     ],
     source: OUR_OWN_DESIGN,

@@ -4,7 +4,7 @@ import { adherenceQuantile, adherenceSd, expectedAdherence } from './adherence.t
 import { amplitudeOfChange, amplitudeOfStudies } from './amplitude.ts';
 import { oxygenUptakeCourse, strengthCourse } from './course.ts';
 import { amplitudeAtDose, amplitudeSdAtDose, effectiveDose } from './dose.ts';
-import { chanceUnder, chanceUnderLine } from './line.ts';
+import { chanceUnder, chanceUnderLine, ownLine } from './line.ts';
 import {
   expectedLogValue,
   logRatioVariance,
@@ -148,7 +148,7 @@ const predicted =
 
 const under = (count: number, asked: Asked, at: number): (() => number) =>
   predicted(count, asked, ({ mean, sd }) => {
-    const chance = chanceUnderLine([{ weight: 1, mean, sd }], 'log', { name: 'a line', at, verified: true });
+    const chance = chanceUnderLine([{ weight: 1, mean, sd }], 'log', ownLine('a line', at));
     return chance.kind === 'estimate' ? chance.value : Number.NaN;
   });
 
@@ -183,7 +183,7 @@ export const predictionChecks: readonly Check[] = [
     [valueAtQuantile, [3.6400212469214286, 0.06659737957006961, -1.6448536269514722], 34.1403],
     [valueAtQuantile, [3.6400212469214286, 0.06659737957006961, 0], 38.0926],
   ]),
-  ...printedRows(SCIPY, 5e-7, SIX, [[chanceUnder, [32.9, 3.6400212469214286, 0.06659737957006961], 0.013885]]),
+  ...printedRows(SCIPY, 5e-7, SIX, [[chanceUnder, [34, 3.6400212469214286, 0.06659737957006961], 0.04394]]),
   ...printedResults(projectedValue, SCIPY, 5e-5, FOUR, [
     ['median before any test', predicted(0, 'value', ({ median }) => median), 37.5723],
     ['lower end before any test', predicted(0, 'value', ({ low }) => low), 31.2597],
@@ -198,11 +198,12 @@ export const predictionChecks: readonly Check[] = [
     ['spread of what a test would show', predicted(2, 'test', ({ sd }) => sd, 0.06), 0.089639],
   ]),
   ...printedResults(chanceUnderLine, SCIPY, 5e-7, SIX, [
-    ['ratio under 0.80 before any test', under(0, 'ratio to own pre', 0.8), 0.149808],
-    ['ratio under 0.75 before any test', under(0, 'ratio to own pre', 0.75), 0.050884],
-    ['value under 32.9 before any test', under(0, 'value', 32.9), 0.117515],
-    ['ratio under 0.80 after two tests', under(2, 'ratio to own pre', 0.8), 0.034751],
-    ['ratio under 0.75 after two tests', under(2, 'ratio to own pre', 0.75), 0.002927],
-    ['value under 32.9 after two tests', under(2, 'value', 32.9), 0.013885],
+    // Lines of nobody's rule.
+    ['ratio under 0.85 before any test', under(0, 'ratio to own pre', 0.85), 0.317573],
+    ['ratio under 0.90 before any test', under(0, 'ratio to own pre', 0.9), 0.522363],
+    ['value under 34 before any test', under(0, 'value', 34), 0.18582],
+    ['ratio under 0.85 after two tests', under(2, 'ratio to own pre', 0.85), 0.175817],
+    ['ratio under 0.90 after two tests', under(2, 'ratio to own pre', 0.9), 0.460872],
+    ['value under 34 after two tests', under(2, 'value', 34), 0.04394],
   ]),
 ];

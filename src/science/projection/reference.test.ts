@@ -8,7 +8,7 @@ import { boneChangeSd, densityAfterChange, measuredChangeSd } from './bone-chang
 import { boneRatePosterior, boneRatePrior, type EarlierMission } from './bone-rate.ts';
 import { boneCourse, boneCourseSaturating, oxygenUptakeCourse, strengthCourse } from './course.ts';
 import { amplitudeAtDose, amplitudeSdAtDose } from './dose.ts';
-import { chanceUnderLine } from './line.ts';
+import { chanceUnderLine, ownLine } from './line.ts';
 import { mixtureQuantile, type Component } from './mixture.ts';
 import { projectedValue, type Asked, type Prediction } from './prediction.ts';
 import { FEMORAL_NECK, OXYGEN_UPTAKE, OXYGEN_UPTAKE_CHANGES } from './quantities.table.ts';
@@ -232,7 +232,7 @@ const predict = (state: TwoState, { course, drift }: Followed, day: number, of: 
 };
 
 const under = ({ mean, sd }: Prediction, at: number): number => {
-  const result = chanceUnderLine([{ weight: 1, mean, sd }], 'log', { name: 'a line', at, verified: true });
+  const result = chanceUnderLine([{ weight: 1, mean, sd }], 'log', ownLine('a line', at));
   if (result.kind === 'refused') throw new Error(result.reason);
   return result.value;
 };
@@ -309,11 +309,7 @@ test('bone as in the worked example', () => {
           [-10, underMinus10] as const,
           [atMinus2, underMinus2T] as const,
         ]) {
-          const result = chanceUnderLine([{ weight: 1, mean: change, sd: changeSd }], 'percent', {
-            name: 'a line',
-            at,
-            verified: true,
-          });
+          const result = chanceUnderLine([{ weight: 1, mean: change, sd: changeSd }], 'percent', ownLine('a line', at));
           near(result.kind === 'estimate' ? result.value : Number.NaN, chance);
         }
       }

@@ -73,6 +73,10 @@ const readOver = (
   );
   if (found.kind !== 'estimate') return missing(found.reason);
   const { value: mean, sd, probability } = found;
+  const typicalError = item.typicalError ?? 0;
+  const working = { line, typicalError, tests: together, mean, sd, probability };
+  const apart = disagreement(together, line, typicalError);
+  if (apart !== null) return { passes: false, basis: 'probability', says: apart, working };
   // Too few tests never carry an item, but one that is below the line already holds it back.
   if (probability >= acceptAt && together.length < item.fewest)
     return missing(`${together.length} of ${item.fewest} tests in date.`);
@@ -80,8 +84,25 @@ const readOver = (
     passes: probability >= acceptAt,
     basis: 'probability',
     says: `${mean.toFixed(1)} % over the last ${together.length === 1 ? 'test' : `${together.length} tests`}${substitute ? ` (${kind})` : ''}, line ${line} %: probability ${probability.toFixed(2)} of being over it, ${acceptAt} needed.`,
-    working: { line, typicalError: item.typicalError ?? 0, tests: together, mean, sd, probability },
+    working,
   };
+};
+
+/** Errors by which the newest test lies under the line, where it alone would send somebody back a stage. */
+const FAR_UNDER = 2;
+/** Two tests of one value differ by more than this many errors of a difference once in some four hundred times. */
+const FAR_APART = 3;
+
+/** Why tests may not be put together: the newest has fallen, or they cannot be of one true value. */
+const disagreement = (together: readonly ScoreTest[], line: number, typicalError: number): string | null => {
+  const scores = together.map(({ score }) => score);
+  const newest = scores.at(-1) ?? line;
+  if (newest <= line - FAR_UNDER * typicalError)
+    return `the newest test, ${newest.toFixed(1)} %, lies ${FAR_UNDER} typical errors or more under the line of ${line} %: earlier tests do not carry it.`;
+  const highest = Math.max(...scores);
+  return highest - newest > FAR_APART * Math.SQRT2 * typicalError
+    ? `the tests disagree: ${highest.toFixed(1)} %, and ${newest.toFixed(1)} % since, with a typical error of ${typicalError} %. Test again.`
+    : null;
 };
 
 const readReports = (
@@ -138,10 +159,16 @@ const readRequirement = (item: GateItem, requirement: Requirement, evidence: Gat
   }
 };
 
-/** The newest signed judgement in this stage; only a scored item may be judged, and none that the physician asked for. */
+/**
+ * The newest signed judgement in this stage; only a scored item may be judged, and none that the physician asked for. A test
+ * since then is news that the signer had not seen: it is to be judged again.
+ */
 const judgementOn = (item: GateItem, requirement: Requirement, evidence: GateEvidence): Judgement | null => {
   if (requirement.kind !== 'over' || evidence.required.includes(item.key)) return null;
-  const theirs = evidence.judgements.filter((each) => each.item === item.key && each.on >= evidence.enteredStage);
+  const newestTest = Math.max(-Infinity, ...(evidence.scores[item.key] ?? []).map(({ on }) => on));
+  const theirs = evidence.judgements.filter(
+    (each) => each.item === item.key && each.on >= evidence.enteredStage && each.on >= newestTest,
+  );
   return theirs.toSorted((a, b) => a.on - b.on).at(-1) ?? null;
 };
 

@@ -90,7 +90,7 @@ export const lastTestsOverLine = method(
     refuses: ['No test.', 'A score, a typical error or a line that cannot be.'],
     source: OUR_OWN_DESIGN,
     doesNotKnow:
-      'What was likely before the tests (the prior is flat, so that the mean weighted by precision and the plain mean are the same), and recovery between the tests: while a person gains, the mean of three runs behind, on the safe side.',
+      'What was likely before the tests (the prior is flat, so that the mean weighted by precision and the plain mean are the same), and what happened between the tests: while a person gains, the mean of three runs behind, on the safe side; while a person loses it runs behind on the other, so that a newest test far under the line, or tests too far apart, are not put together.',
   },
   (scores: readonly number[], typicalError: number, line: number): LineReading => {
     const reason = refusalOf(scores, typicalError, line);

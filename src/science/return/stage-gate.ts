@@ -87,7 +87,7 @@ export const stageGate = method(
     source: OUR_OWN_DESIGN,
     restsOn: [RECONDITIONING_2011, PETERSEN_2017],
     doesNotKnow:
-      'Whether the lines are right: they are our own, and editable. Release by the physician is always separate. At a true 100 % in all ten scored items a person passes the last gate within two rounds of three tests in more than nine of ten cases; somebody one typical error below a single line gets over that line in one round of twenty-four. A judgement never stands for a stand test, a fall, a red flag or a test that the physician asked for.',
+      'Whether the lines are right: they are our own, and editable. Release by the physician is always separate. At a true 100 % in all ten scored items a person passes the last gate within two rounds of three tests in more than nine of ten cases, of two tests in about three of four: ask for three where the answer matters; somebody one typical error below a single line gets over that line in one round of twenty-four. A judgement never stands for a stand test, a fall, a red flag or a test that the physician asked for.',
   },
   (evidence: GateEvidence, { acceptAt = ACCEPT_AT, items = GATE_ITEMS }: GateOptions = {}): GateReading => {
     const [low, high] = probability.possible;

@@ -9,6 +9,7 @@ import { chanceOfMeeting, type Belief } from './chance-of-meeting.ts';
 import { judgeMeasured } from './judge-measured.ts';
 import { BASELINE_2007, LATER_REVISIONS, STANDARD_PROFILES } from './profiles.table.ts';
 import type { LimitRule, StandardRule } from './rule.ts';
+import { ALL_CHECKS } from '../textbook.ts';
 
 const ALL_RULES: readonly StandardRule[] = STANDARD_PROFILES.flatMap(({ rules }) => rules);
 
@@ -201,6 +202,19 @@ test('nothing is sure: the ends are said as under one and over ninety-nine perce
   // Φ(2.3263) is 0.99, Φ(−2.3263) is 0.01: both are still said.
   expect(said(-2 + 0.23263)).toBe('99 %');
   expect(said(-2 - 0.23263)).toBe('1 %');
+});
+
+test('no printed probability lies against a limit of an unverified rule', () => {
+  const limits = ALL_RULES.flatMap((each) =>
+    each.kind === 'limit' && each.status === 'unverified'
+      ? [each.limit, ...(each.basis === 'of before flight' ? [100 * each.limit - 100] : [])]
+      : [],
+  );
+  const lines = ALL_CHECKS.flatMap((check) =>
+    check.kind === 'formula' && /chance/.test(check.formula.record.id) ? [check.given[0] ?? 0] : [],
+  );
+  expect(lines.length).toBeGreaterThan(4);
+  expect(lines.filter((line) => limits.some((limit) => Math.abs(limit - line) < 1e-9))).toEqual([]);
 });
 
 test('no probability is given against an unverified rule, whatever is believed', () => {
