@@ -116,6 +116,13 @@ test('a short flight, over before the ramps are, is asked for no test; one of th
   expect([inFlight(40), inFlight(60), inFlight(130)]).toEqual([0, 1, 2]);
 });
 
+test('who follows no programme is asked for the lifts that were ever tested', () => {
+  const { known: one } = inventedRoad(tested(addDays(LAUNCH, -300), 'deadlift'), tested(addDays(LAUNCH, -30)));
+  const alone = { ...one, facts: one.facts.filter(({ kind }) => kind !== 'decided') };
+  const last = asks(alone, addDays(LAUNCH, 1)).find(({ occasion }) => occasion === 'last before launch');
+  expect([last?.lifts, last?.tested, last?.state]).toEqual([['deadlift', 'back-squat'], ['back-squat'], 'part tested']);
+});
+
 test('tests of one day are one day of testing', () => {
   const { known: one } = inventedRoad(
     tested(addDays(LAUNCH, -30), 'deadlift'),

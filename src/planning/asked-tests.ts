@@ -64,7 +64,7 @@ export const askedTests = (
   const tests = testDays(known);
   return asksOf(known.mission, taperDay(phases), road)
     .filter(({ day, either }) => day >= road.first && addDays(day, either) >= from && day <= road.last)
-    .map((ask) => askedTest(ask, liftsTestedOn(known, phases, ask.day), tests, today));
+    .map((ask) => askedTest(ask, liftsTestedOn(known, phases, tests, ask.day), tests, today));
 };
 
 const taperDay = (phases: readonly PhaseSpan[]): Day | null =>
@@ -116,11 +116,18 @@ const onWorkingDay = (day: Day): Day => addDays(day, -Math.max(0, weekdayOf(day)
 const firstKnown = ({ facts }: Known, today: Day): Day =>
   facts.reduce<Day>((first, fact) => ('day' in fact && fact.day < first ? fact.day : first), today);
 
-const liftsTestedOn = ({ house }: Known, phases: readonly PhaseSpan[], on: Day): readonly ExerciseId[] => {
+const liftsTestedOn = (
+  { house }: Known,
+  phases: readonly PhaseSpan[],
+  tests: readonly TestDay[],
+  on: Day,
+): readonly ExerciseId[] => {
   const held = phases.findLast((span) => span.first <= on && span.held !== null)?.held;
   const first = held ?? phases.find((span) => span.held !== null)?.held;
   const items = first?.phase.sessions.flatMap((session) => session.items) ?? [];
-  return [...new Set(items.map((item) => item.exercise))].filter((id) => isTested(house.exercises.get(id)));
+  // Who follows no programme is asked for what was ever tested.
+  const lifts = first ? items.map(({ exercise }) => exercise) : tests.flatMap((test) => test.lifts);
+  return [...new Set(lifts)].filter((id) => isTested(house.exercises.get(id)));
 };
 
 const isTested = (exercise: Exercise | undefined): boolean =>

@@ -40,20 +40,24 @@ const phaseBar = (road: RoadDrawn, today: Day, phase: RoadPhase): readonly Bar[]
   ];
 };
 
-export const ProgrammeLane = ({ road }: LaneProps) => (
-  <Row label="Programme">
-    <Bars
-      road={road}
-      bars={programmesOf(road.phases).map((run) => ({
-        ...run,
-        beside: 'right' as const,
-        look: 'thin' as const,
-        title: `${run.label}, ${daysOf(run)}`,
-        isOpen: false,
-      }))}
-    />
-  </Row>
-);
+/** Not drawn where somebody follows no programme at all: the lane of phases says that already. */
+export const ProgrammeLane = ({ road }: LaneProps) => {
+  const runs = programmesOf(road.phases);
+  return runs.length === 0 ? null : (
+    <Row label="Programme">
+      <Bars
+        road={road}
+        bars={runs.map((run) => ({
+          ...run,
+          beside: 'right' as const,
+          look: 'thin' as const,
+          title: `${run.label}, ${daysOf(run)}`,
+          isOpen: false,
+        }))}
+      />
+    </Row>
+  );
+};
 
 interface Run {
   readonly first: RoadPhase['first'];
