@@ -1,6 +1,6 @@
 import type { Check } from '#science/check.ts';
 import type { Chapter } from '#science/chapter.ts';
-import type { AnyFormula, EntryRecord, FormulaInput, Source } from '#science/formula.ts';
+import { checkedAs, type AnyFormula, type EntryRecord, type FormulaInput, type Source } from '#science/formula.ts';
 import type { AnyMethod } from '#science/method.ts';
 import type { AnyTable, Cell } from '#science/sourced-table.ts';
 import { ALL_CHECKS, ALL_FORMULAS, ALL_METHODS, ALL_SOURCES, ALL_TABLES, PARTS } from '#science/textbook.ts';
@@ -118,11 +118,14 @@ const ofUnit = (unit: string): string => (unit === '' || unit === '1' ? '' : ` $
 
 const inUnit = (unit: string): string => (unit === '' || unit === '1' ? '' : ` (${unit})`);
 
-const recordLines = ({ source, restsOn = [], doesNotKnow }: EntryRecord): readonly string[] => [
-  `- Source: ${shortText(source)}, *${source.status}*.`,
-  ...(restsOn.length > 0 ? [`- Rests on: ${restsOn.map(shortText).join('; ')}.`] : []),
-  `- Does not know: ${doesNotKnow}`,
-];
+const recordLines = (record: EntryRecord): readonly string[] => {
+  const { source, restsOn = [], doesNotKnow } = record;
+  return [
+    `- Source: ${shortText(source)}, *${checkedAs(record)}*.`,
+    ...(restsOn.length > 0 ? [`- Rests on: ${restsOn.map(shortText).join('; ')}.`] : []),
+    `- Does not know: ${doesNotKnow}`,
+  ];
+};
 
 const checkLine = (checks: readonly Check[]): readonly string[] =>
   checks.length > 0 ? [`- Checks: ${counted(checks)}.`] : [];

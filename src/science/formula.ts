@@ -54,12 +54,20 @@ export interface EntryRecord {
   readonly revision: number;
   readonly title: string;
   readonly source: Source;
+  /** The paper was seen; this equation, or the constants in it, was not. */
+  readonly equationFromMemory?: true;
   /** Further papers that the numbers or the choice of form rest on. */
   readonly restsOn?: readonly Source[];
   readonly doesNotKnow: string;
   /** A curve, where it explains better than the equation. */
   readonly plot?: Plot;
 }
+
+/** How far an entry was checked, where its equation is another matter than its paper. */
+export const checkedAs = (record: EntryRecord): string =>
+  record.equationFromMemory
+    ? `paper seen, ${'equation' in record || 'equations' in record ? 'equation' : 'figures'} from memory`
+    : record.source.status;
 
 export interface FormulaRecord extends EntryRecord {
   /** Readable by itself: 'bar + added'. */

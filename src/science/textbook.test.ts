@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { recompute, type Check } from './check.ts';
 import { impossibilities } from './evaluate.ts';
-import type { EntryRecord, FormulaInput } from './formula.ts';
+import { checkedAs, type EntryRecord, type FormulaInput } from './formula.ts';
 import {
   ALL_CHAPTERS,
   ALL_CHECKS,
@@ -111,6 +111,41 @@ test('every plot has curves of finite points, and no two curves of one name', ()
     return finite && complete && twice(curves.map(({ label }) => label)).length === 0 ? [] : [id];
   });
   expect(faults).toEqual([]);
+});
+
+/** Of papers whose note has an equation or a constant from memory, what rests on another part of them, which was seen. */
+const ON_WHAT_WAS_SEEN = [
+  'bone/least-significant-change',
+  'bone/osteogenic-index',
+  'bone/precision',
+  'bone/scan-change',
+  'jump-power/sayers-squat-jump',
+  'maximal-heart-rate/gellish',
+];
+
+test('an equation that was not seen says so, however well its paper was seen', () => {
+  const noted = ALL_RECORDS.filter(
+    ({ source: { status, note = '' } }) =>
+      status === 'seen' &&
+      /\b(equations?|form|line|constants?|multipliers|precision)\b(?:[^.;]|\.\d)*from memory/.test(note),
+  ).map(({ id }) => id);
+  const flagged = ALL_RECORDS.filter(({ equationFromMemory }) => equationFromMemory);
+  expect(flagged.map(({ id }) => id).toSorted()).toEqual(
+    noted.filter((id) => !ON_WHAT_WAS_SEEN.includes(id)).toSorted(),
+  );
+  expect(noted).toEqual(expect.arrayContaining(ON_WHAT_WAS_SEEN));
+  expect(flagged.length).toBeGreaterThan(10);
+});
+
+test('how far an entry was checked names the equation, or the figures of a table, where they were not seen', () => {
+  const said = (id: string): string =>
+    ALL_RECORDS.filter((record) => record.id === id)
+      .map(checkedAs)
+      .join();
+  expect(said('critical-power/time-constant-integral')).toBe('paper seen, equation from memory');
+  expect(said('level/filter')).toBe('paper seen, equation from memory');
+  expect(said('bone/worst-acceptable-precision')).toBe('paper seen, figures from memory');
+  expect(said('jump-power/sayers-squat-jump')).toBe('seen');
 });
 
 test('a paper is cited in one wording only', () => {

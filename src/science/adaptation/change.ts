@@ -21,7 +21,8 @@ export const percentChange = formula(
     inputs: [measured('value before', 'before', [0.001, 1e6]), measured('value after', 'after', [0, 1e6])],
     output: { name: 'change', symbol: 'Δ', unit: '%' },
     source: COMMON_PRACTICE,
-    doesNotKnow: 'Single people: of two means of a group it says nothing of how they differ.',
+    doesNotKnow:
+      'Single people: of two means of a group it says nothing of how they differ. Whether a change is more than noise: of two scans that is judged in g/cm², never in percent.',
   },
   (before: number, after: number): number => 100 * (after / before - 1),
 );

@@ -86,6 +86,7 @@ export const maximalRateReached = formula(
     equation: '0.64 · %VO2_max + 37',
     inputs: [percent('percent of the maximal uptake', '%VO2_max', [40, 85])],
     source: SWAIN_1994,
+    equationFromMemory: true,
     ...shared,
     output: { name: 'percent of the maximal heart rate', symbol: '%HR_max', unit: '%' },
   },

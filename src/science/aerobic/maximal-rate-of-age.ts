@@ -76,6 +76,7 @@ export const maximalRateGellishCurved = formula(
     title: 'Maximal heart rate of an age, Gellish curved [1/min]',
     equation: '192 − 0.007 · age^(2)',
     source: GELLISH_2007,
+    equationFromMemory: true,
     ...shared,
     inputs: [age([30, 75])],
   },

@@ -41,6 +41,7 @@ export const mileAndAHalfGeorge = formula(
     inputs: [bodyMass('M'), sexAsNumber('sex (man 1, woman 0)', [0, 1]), time],
     output,
     source: GEORGE_1993,
+    equationFromMemory: true,
     standardError: { value: 3.9, unit: 'mL/(kg min)', of: '47 others; 2.8 in the 49 it was fitted to' },
     doesNotKnow: `${BEST_EFFORT} Made for students of 18 to 29 years: age is not in it.`,
   },

@@ -1,7 +1,7 @@
 import type { Part } from '../chapter.ts';
 import { shownTable } from '../sourced-table.ts';
 import { boneScore } from './bone-score.ts';
-import { leastSignificantChange, percentChange, precisionOfScans } from './dxa-precision.ts';
+import { leastSignificantChange, precisionOfScans } from './dxa-precision.ts';
 import { footForceLoad, groundFootForce, weightlessFootForce } from './foot-force.ts';
 import {
   dailyStimulusChecks,
@@ -32,7 +32,7 @@ export const BONE: Part = {
     {
       heading: 'Precision of scans',
       says: 'A change counts only where it is larger than what the scanner and its technologist make by themselves.',
-      formulas: [leastSignificantChange, percentChange],
+      formulas: [leastSignificantChange],
       methods: [precisionOfScans, scanChange, acceptablePrecision],
       tables: [shownTable(WORST_ACCEPTABLE_PRECISION), shownTable(PRECISION_BETWEEN_TECHNOLOGISTS)],
       checks: precisionChecks,

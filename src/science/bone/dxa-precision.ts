@@ -48,21 +48,6 @@ export const leastSignificantChange = formula(
   (precision: BoneDensity): BoneDensity => boneDensity(FACTOR * precision),
 );
 
-/** Change from before to after [%]. */
-export const percentChange = formula(
-  {
-    id: 'bone/percent-change',
-    revision: 1,
-    title: 'Change from before to after [%]',
-    equation: '100 · (after − before) / before',
-    inputs: [densityInput('density before', 'before'), densityInput('density after', 'after')],
-    output: { name: 'change', symbol: 'Δ', unit: '%' },
-    source: ISCD_POSITIONS,
-    doesNotKnow: 'Whether the change is more than noise: that is judged in g/cm², never in percent.',
-  },
-  (before: BoneDensity, after: BoneDensity): number => (100 * (after - before)) / before,
-);
-
 const scan: FormulaInput = densityInput('density of one scan', 'x_ij');
 
 /** Degrees of freedom that the society asks for: 15 people three times, or 30 people twice. */

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { boneDensity, type BoneDensity } from '#units/quantity.ts';
 import { boneScore, youngReference, type BoneReference, type YoungReference } from './bone-score.ts';
-import { leastSignificantChange, percentChange, precisionOfScans } from './dxa-precision.ts';
+import { percentChange } from '../adaptation/change.ts';
+import { leastSignificantChange, precisionOfScans } from './dxa-precision.ts';
 import { acceptablePrecision, scanChange, type TwoScans } from './scan-change.ts';
 import { densityAtScore, scoreSd, standardScore } from './standard-score.ts';
 

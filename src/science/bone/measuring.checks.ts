@@ -1,7 +1,8 @@
+import { percentChange } from '../adaptation/change.ts';
 import { printedResults, printedRows, type Check } from '../check.ts';
 import { RECOMPUTED, R_PROJECT } from '../sources.ts';
 import { boneScore, youngReference, type BoneReference } from './bone-score.ts';
-import { leastSignificantChange, percentChange, precisionOfScans } from './dxa-precision.ts';
+import { leastSignificantChange, precisionOfScans } from './dxa-precision.ts';
 import { WORST_ACCEPTABLE_PRECISION } from './precision.table.ts';
 import { acceptablePrecision, scanChange } from './scan-change.ts';
 import { ISCD_POSITIONS } from './sources.ts';

@@ -54,6 +54,7 @@ export const sensitivityAfterRest = formula(
     inputs: [restInput],
     output: { name: 'sensitivity', symbol: 's', unit: '1' },
     source: TURNER_ROBLING_2003,
+    equationFromMemory: true,
     restsOn: [ROBLING_2001],
     doesNotKnow: FROM_RODENTS,
     plot: {
@@ -97,6 +98,7 @@ export const osteogenicWeek = method(
     outputs: [{ name: 'osteogenic index of the week', symbol: 'OI_week', unit: 'BW' }],
     refuses: ['Sessions that do not stand in the order of time.', 'A force, cycles or an hour that cannot be.'],
     source: TURNER_ROBLING_2003,
+    equationFromMemory: true,
     restsOn: [ROBLING_2001],
     doesNotKnow: `${FROM_RODENTS} The first session of the week counts in full, whatever the evening before held.`,
   },

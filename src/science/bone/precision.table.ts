@@ -19,6 +19,7 @@ export const WORST_ACCEPTABLE_PRECISION: SourcedTable<WorstAcceptable> = {
     revision: 1,
     title: 'Worst precision that is still acceptable of a technologist',
     source: ISCD_POSITIONS,
+    equationFromMemory: true,
     doesNotKnow:
       'Whether a precision that is acceptable in a clinic is good enough for one person followed over one mission.',
   },

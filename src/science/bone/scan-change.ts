@@ -1,6 +1,7 @@
+import { percentChange } from '../adaptation/change.ts';
 import { method } from '../method.ts';
 import { densityInput, precisionInput } from './density-input.ts';
-import { leastSignificantChange, percentChange } from './dxa-precision.ts';
+import { leastSignificantChange } from './dxa-precision.ts';
 import { figure, signed } from './figures.ts';
 import { impossible, refused, type Refused } from './impossible.ts';
 import { WORST_ACCEPTABLE_PRECISION, type Region } from './precision.table.ts';
@@ -110,6 +111,7 @@ export const acceptablePrecision = method(
     outputs: [{ name: 'coefficient of variation', symbol: 'CV', unit: '%' }],
     refuses: ['A precision or a density that cannot be.', 'A region without a printed limit: no verdict.'],
     source: ISCD_POSITIONS,
+    equationFromMemory: true,
     doesNotKnow:
       'Whether acceptable is enough: at the worst acceptable precision a change under 5 to 7 % cannot be seen.',
   },

@@ -132,6 +132,7 @@ export const timeConstantOfIntegral = formula(
     inputs: [below],
     output: secondsOf,
     source: SKIBA_2012,
+    equationFromMemory: true,
     doesNotKnow:
       'When the recovery came: one number stands for all of it. It needs the whole record before it can say anything.',
   }),
@@ -153,6 +154,7 @@ export const deficitAfter = formula(
     ],
     output: { name: 'deficit after', symbol: 'E', unit: 'J' },
     source: SKIBA_2012,
+    equationFromMemory: true,
     doesNotKnow: 'Where recovery stops: in this form the store refills even during work above critical power.',
   }),
   (before: Joules, power: Watts, criticalPower: Watts, constant: Seconds, lasting: Seconds): Joules =>

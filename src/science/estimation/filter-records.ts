@@ -109,6 +109,7 @@ export const LEVEL_FILTER: MethodRecord = {
   outputs: [level, variance],
   refuses: ORDER,
   source: DURBIN_KOOPMAN_2012,
+  equationFromMemory: true,
   restsOn: [KALMAN_1960, GRGIC_2020, MITTER_2022, OUR_OWN_DESIGN],
   doesNotKnow:
     'Why strength changed. Ahead of the last reading it holds the level and only grows unsure. The drift (q = 1.6e-5, about 1 % a week), the gate of three standard deviations and its factor of nine are our own and editable.',
@@ -139,6 +140,7 @@ export const LEVEL_SMOOTHER: MethodRecord = {
   ],
   refuses: ['Nothing that the filter let through.'],
   source: RAUCH_TUNG_STRIEBEL_1965,
+  equationFromMemory: true,
   restsOn: [DURBIN_KOOPMAN_2012],
   doesNotKnow: 'What a specialist could know on the day: it looks back from the end, and no load is made from it.',
 };
@@ -176,6 +178,7 @@ export const TREND_FILTER: MethodRecord = {
   outputs: [level, variance, trend],
   refuses: ORDER,
   source: DURBIN_KOOPMAN_2012,
+  equationFromMemory: true,
   restsOn: [KALMAN_1960, OUR_OWN_DESIGN],
   doesNotKnow:
     'Whether a trend goes on. It draws the history; no load is made from it and nothing is foretold. Its two drifts and the start of the trend (0.001 a day) are our own and editable.',
@@ -199,6 +202,7 @@ export const TREND_SMOOTHER: MethodRecord = {
   outputs: [level, variance, trend],
   refuses: ['A covariance without an inverse: an error of the program.'],
   source: RAUCH_TUNG_STRIEBEL_1965,
+  equationFromMemory: true,
   restsOn: [DURBIN_KOOPMAN_2012],
   doesNotKnow: 'What a specialist could know on the day. It draws the history; no load is made from it.',
 };

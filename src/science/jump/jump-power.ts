@@ -96,6 +96,7 @@ export const peakPowerSayersCountermovementJump: JumpPower = line(
     title: 'Peak power of a jump [W] with a countermovement, Sayers',
     equation: '51.9 h + 48.9 m − 2007',
     source: SAYERS_1999,
+    equationFromMemory: true,
     doesNotKnow: `${GROUP} it read 21 % too high in women and fell short in young basketball players, of four lines the least.`,
   },
 );

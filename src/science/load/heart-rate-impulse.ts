@@ -103,6 +103,7 @@ export const thresholdImpulse = formula(
     ],
     output,
     source: LUCIA_2003,
+    equationFromMemory: true,
     doesNotKnow: `${SHIFT} Thresholds drift with training and with time weightless; the weights 1 to 3 are a choice.`,
   },
   (below: number, between: number, above: number): number => below + 2 * between + 3 * above,

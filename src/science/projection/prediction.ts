@@ -69,6 +69,7 @@ export const logValueVariance = formula(
     ],
     output: { name: 'variance', symbol: 'v', unit: 'ln²' },
     source: KALMAN_1960,
+    equationFromMemory: true,
     doesNotKnow: AHEAD,
   },
   (level: number, covariance: number, amplitude: number, of: number, perDay: number, on: number): number =>

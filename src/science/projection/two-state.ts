@@ -133,6 +133,7 @@ export const twoStateFilter = method(
       'A test must lie on a day after launch.',
     ],
     source: KALMAN_1960,
+    equationFromMemory: true,
     restsOn: [OUR_OWN_DESIGN],
     doesNotKnow:
       'Drift counts as new at each test, though it is one walk: with the two tests of the worked example this widens the band by a tenth and moves its middle by 0.3 %. A course that is wrong for this person shows only as a surprise.',

@@ -38,6 +38,20 @@ const filtered = method(
   },
   () => 1,
 );
+const remembered = formula(
+  {
+    id: 'lift/second',
+    revision: 1,
+    title: 'Pull of a lift',
+    equation: '2 · m',
+    inputs: [{ name: 'mass', symbol: 'm', unit: 'kg', ...range }],
+    output: { name: 'pull', symbol: 'P', unit: 'kg' },
+    source: { text: 'Read R. (2001) Another paper.', status: 'seen' },
+    equationFromMemory: true,
+    doesNotKnow: 'grip',
+  },
+  (m: number) => 2 * m,
+);
 const losses = {
   record: { id: 'loss/flights', revision: 1, title: 'Losses', source: OURS, doesNotKnow: 'sex' },
   columns: [{ name: 'muscle', unit: '' }],
@@ -57,7 +71,7 @@ const PARTS: readonly Part[] = [
   {
     heading: 'Strength',
     says: 'Lifts.',
-    chapters: [{ heading: 'Sets', says: 'One set.', formulas: [lifted], checks: [further] }],
+    chapters: [{ heading: 'Sets', says: 'One set.', formulas: [lifted, remembered], checks: [further] }],
   },
   {
     heading: 'Time',
@@ -86,7 +100,8 @@ test.each([
   ['what is refused', 'out of order', ['filter/level']],
   ['a cell of a table', 'soleus', ['loss/flights']],
   ['a number in a table, typed with a hyphen', '-12.5', ['loss/flights']],
-  ['how far the source was checked', 'from memory', ['lift/first']],
+  ['how far the source was checked', 'from memory', ['lift/first', 'lift/second']],
+  ['an equation that was not seen of a paper that was', 'paper seen, equation from memory', ['lift/second']],
   ['the kind and the part', 'method time', ['filter/level']],
   ['nothing that no entry holds in full', 'soleus failure', []],
 ])('%s is found', (_, sought, ids) => {
@@ -94,7 +109,7 @@ test.each([
 });
 
 test('without a word everything is there, and the numbers of chapters stay when some are left out', () => {
-  expect(countOf(foundIn(OUTLINE, wordsOf('  ')))).toBe(3);
+  expect(countOf(foundIn(OUTLINE, wordsOf('  ')))).toBe(4);
   expect(foundIn(OUTLINE, wordsOf('soleus')).map(({ chapters }) => chapters.map(({ number }) => number))).toEqual([
     ['2.2'],
   ]);

@@ -1,4 +1,4 @@
-import type { FormulaInput, Source } from '#science/formula.ts';
+import { checkedAs, type FormulaInput, type Source } from '#science/formula.ts';
 import { checksOf, recordOf, type Entry, type OutlineChapter, type OutlinePart } from './outline.ts';
 
 /** The search: every word that is typed must stand somewhere in the entry, its chapter or its papers. */
@@ -61,7 +61,16 @@ const recordTexts = (entry: Entry): readonly string[] => {
     (check) => `${check.kind === 'formula' ? '' : check.title} ${sourceText(check.source)}`,
   );
   const curves = plot ? [plot.says, plot.x.name, plot.y.name] : [];
-  return [entry.kind, id, title, doesNotKnow, ...[source, ...restsOn].map(sourceText), ...curves, ...new Set(checks)];
+  return [
+    entry.kind,
+    id,
+    title,
+    doesNotKnow,
+    checkedAs(recordOf(entry)),
+    ...[source, ...restsOn].map(sourceText),
+    ...curves,
+    ...new Set(checks),
+  ];
 };
 
 const ownTexts = (entry: Entry): readonly string[] => {

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { EntryRecord } from '#science/formula.ts';
+import { checkedAs, type EntryRecord } from '#science/formula.ts';
 import { shortSource } from '../checks/check-groups.ts';
 import { Prose } from '../equation/prose.tsx';
 import { PlotFigure } from '../plot/plot-figure.tsx';
@@ -40,7 +40,7 @@ export function EntryFrame({ record, kind, children, after }: EntryFrameProps) {
           </p>
         </Fact>
         <Fact name="Source">
-          <SourceText source={source} />
+          <SourceText source={source} checked={checkedAs(record)} />
         </Fact>
         {restsOn.length > 0 && (
           <Fact name="Rests on">

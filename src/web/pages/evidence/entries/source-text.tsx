@@ -1,8 +1,14 @@
 import type { Source } from '#science/formula.ts';
 import styles from './entry.module.css';
 
+interface SourceTextProps {
+  readonly source: Source;
+  /** How far it was checked for one entry; without it, how far the paper itself was. */
+  readonly checked?: string;
+}
+
 /** A paper with how far it was checked, and where it can be read. */
-export function SourceText({ source: { text, status, doi, note } }: { readonly source: Source }) {
+export function SourceText({ source: { text, status, doi, note }, checked = status }: SourceTextProps) {
   return (
     <p>
       {text}
@@ -14,7 +20,7 @@ export function SourceText({ source: { text, status, doi, note } }: { readonly s
           </a>
         </>
       )}{' '}
-      <span className={styles['status']}>{status}</span>
+      <span className={styles['status']}>{checked}</span>
       {note && <span className="soft"> {note}</span>}
     </p>
   );
