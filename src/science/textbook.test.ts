@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { recompute, type Check } from './check.ts';
 import { impossibilities } from './evaluate.ts';
-import { checkedAs, type EntryRecord, type FormulaInput } from './formula.ts';
+import { checkedAs, type EntryRecord, type FormulaInput, type Source } from './formula.ts';
 import {
   ALL_CHAPTERS,
   ALL_CHECKS,
@@ -151,6 +151,55 @@ test('how far an entry was checked names the equation, or the figures of a table
 test('a paper is cited in one wording only', () => {
   expect(twice(ALL_SOURCES.map(({ text }) => text))).toEqual([]);
   expect(twice(ALL_SOURCES.flatMap(({ doi }) => doi ?? []))).toEqual([]);
+});
+
+const isSource = (value: unknown): value is Source =>
+  typeof value === 'object' && value !== null && 'text' in value && 'status' in value;
+
+/** Every source that a file of sources gives out, also those that stand in a cell of a table only. */
+const givenSources = async (): Promise<readonly Source[]> => {
+  const folder = import.meta.dirname;
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) => /sources\.ts$/.test(file));
+  const modules = await Promise.all(
+    files.map(async (file) => (await import(join(folder, file))) as Readonly<Record<string, unknown>>),
+  );
+  return modules.flatMap((module) => Object.values(module)).filter(isSource);
+};
+
+/** First author and year; journal, volume and first page where they are told. */
+const paperOf = ({ text }: Source): { readonly by: string; readonly place: string } | null => {
+  const by = /^(?<surname>[^.(]+?) \p{Lu}[\p{Lu}.-]*[,.( ].*?\((?<year>\d{4})/u.exec(text)?.groups;
+  if (!by) return null;
+  const place = /(?<journal>[^.]+) (?<volume>\d+)(?:\([^)]*\))?:(?<page>\w+)/.exec(text)?.groups;
+  return {
+    by: `${by['surname']} ${by['year']}`,
+    place: place ? `${place['journal']?.trim()} ${place['volume']}:${place['page']}` : '',
+  };
+};
+
+const samePaper = (one: Source, other: Source): boolean => {
+  const [a, b] = [paperOf(one), paperOf(other)];
+  return a !== null && b !== null && a.by === b.by && (a.place === '' || b.place === '' || a.place === b.place);
+};
+
+test('a paper stands once: no two sources share first author, year and place', async () => {
+  const sources = [
+    ...new Map([...ALL_SOURCES, ...(await givenSources())].map((source) => [source.text, source])).values(),
+  ];
+  expect(sources.filter((source) => paperOf(source) !== null).length).toBeGreaterThan(100);
+  const pairs = sources.flatMap((one, place) =>
+    sources.slice(place + 1).flatMap((other) => (samePaper(one, other) ? [[one.text, other.text]] : [])),
+  );
+  expect(pairs).toEqual([]);
+});
+
+test('one paper under two titles would be seen', () => {
+  const cited = (text: string): Source => ({ text, status: 'seen' });
+  const once = cited('de Nóvak N.-P. et al. (1999) One title. Journal of Things 43:21–28.');
+  expect(samePaper(once, cited('de Nóvak N.-P., Other O. (1999) Another. Journal of Things 43(2):21–28.'))).toBe(true);
+  expect(samePaper(once, cited('de Nóvak N.-P. (1999) Another. Journal of Things.'))).toBe(true);
+  expect(samePaper(once, cited('de Nóvak N.-P. (1999) Another. Journal of Things 43:29–31.'))).toBe(false);
+  expect(samePaper(once, cited('de Nóvak N.-P. (1998) One title. Journal of Things 43:21–28.'))).toBe(false);
 });
 
 test('the line above a formula in the source is its title', () => {

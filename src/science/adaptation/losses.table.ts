@@ -1,7 +1,7 @@
 import { authorsAndYear } from '../cited.ts';
 import type { Source } from '../formula.ts';
 import type { SourcedTable } from '../sourced-table.ts';
-import { ENGLISH_2015, SCOTT_2023 } from '../sources.ts';
+import { ENGLISH_2015, PLOUTZ_SNYDER_2018, SCOTT_2023 } from '../sources.ts';
 import { percentChange, sdOfStandardError } from './change.ts';
 import {
   DE_BOER_2007,
@@ -13,7 +13,6 @@ import {
   MARUSIC_2021,
   MCNAMARA_2019,
   MUIR_2011,
-  PLOUTZ_SNYDER_2018,
   TRAPPE_2009,
 } from './sources.ts';
 

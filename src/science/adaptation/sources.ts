@@ -66,11 +66,6 @@ export const KRAMER_2021 = cited(
     note: 'Abstract seen in an open copy: 24 people in three groups; authors and place from memory, the title is in our own words.',
   },
 );
-export const PLOUTZ_SNYDER_2018 = cited(
-  'seen',
-  'Ploutz-Snyder L.L. et al. (2018) Exercise training in seventy days of bed rest. Medicine & Science in Sports & Exercise 50(9):1920–1928.',
-  { note: 'Abstract seen; the title is in our own words.' },
-);
 
 // Gains
 

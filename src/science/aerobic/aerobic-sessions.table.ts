@@ -1,7 +1,14 @@
 import type { Source } from '../formula.ts';
 import type { SourcedTable } from '../sourced-table.ts';
-import { COMMON_PRACTICE, ENGLISH_2020, MOORE_2014, PETERSEN_2016, SCOTT_2023 } from '../sources.ts';
-import { HACKNEY_2011, HEDGE_2022, PLOUTZ_SNYDER_2018 } from './sources.ts';
+import {
+  COMMON_PRACTICE,
+  ENGLISH_2020,
+  MOORE_2014,
+  PETERSEN_2016,
+  PLOUTZ_SNYDER_2018,
+  SCOTT_2023,
+} from '../sources.ts';
+import { HACKNEY_2011, HEDGE_2022 } from './sources.ts';
 
 /** Interval and continuous sessions of flight and bed-rest studies, with how far each was seen. */
 

@@ -1,7 +1,6 @@
 import type { Source } from '../formula.ts';
 import type { SourcedTable } from '../sourced-table.ts';
-import { ENGLISH_2020, MOORE_2014, SCOTT_2023 } from '../sources.ts';
-import { MOORE_2015, MOORE_PRELIMINARY, PLOUTZ_SNYDER_2018 } from './sources.ts';
+import { ENGLISH_2020, MOORE_2010, MOORE_2014, MOORE_2015, PLOUTZ_SNYDER_2018, SCOTT_2023 } from '../sources.ts';
 
 /** What long flight and bed rest did to aerobic capacity, as published. */
 
@@ -20,7 +19,7 @@ export const CAPACITY_CHANGES: SourcedTable<CapacityChange> = {
     revision: 1,
     title: 'Changes of aerobic capacity in and after long flight, as published',
     source: MOORE_2014,
-    restsOn: [MOORE_PRELIMINARY, MOORE_2015, ENGLISH_2020, SCOTT_2023, PLOUTZ_SNYDER_2018],
+    restsOn: [MOORE_2010, MOORE_2015, ENGLISH_2020, SCOTT_2023, PLOUTZ_SNYDER_2018],
     doesNotKnow:
       'This person: half of fourteen reached their value from before at some time in flight or just after landing, the others never. Day-by-day spreads were not seen.',
   },
@@ -51,9 +50,9 @@ export const CAPACITY_CHANGES: SourcedTable<CapacityChange> = {
       when: '1 or 2 days after landing',
       percent: -11.7,
       says: '2.98 to 2.63 L/min; 245 to 210 W.',
-      source: MOORE_PRELIMINARY,
+      source: MOORE_2010,
     },
-    { people: 5, when: '10 days after landing', percent: -4, says: '2.86 L/min; 240 W.', source: MOORE_PRELIMINARY },
+    { people: 5, when: '10 days after landing', percent: -4, says: '2.86 L/min; 240 W.', source: MOORE_2010 },
     {
       people: 37,
       when: 'flights of 48 to 219 days',

@@ -1,10 +1,9 @@
 import { method } from '../method.ts';
 import { curveOf, type Curve } from '../plot.ts';
 import { formula } from '../formula.ts';
-import { MOORE_2014, OUR_OWN_DESIGN } from '../sources.ts';
+import { MOORE_2010, MOORE_2014, MOORE_2015, OUR_OWN_DESIGN } from '../sources.ts';
 import { fraction, type Fraction } from '#units/quantity.ts';
 import { cautionIf, type Estimated } from './estimate.ts';
-import { MOORE_2015, MOORE_PRELIMINARY } from './sources.ts';
 import { lineOfStages, rangeCaution, stagedEstimate, type Stage } from './staged-estimate.ts';
 import { lineSd, onLine } from './line-through-stages.ts';
 
@@ -107,7 +106,7 @@ export const deficitHalfLife = formula(
     ],
     output: { name: 'half-life', symbol: 't_half', unit: 'd' },
     source: OUR_OWN_DESIGN,
-    restsOn: [MOORE_PRELIMINARY],
+    restsOn: [MOORE_2010],
     doesNotKnow: 'The noise of the two tests, which is large beside a small deficit.',
   },
   (first: Fraction, second: Fraction, between: number): number => (between * Math.LN2) / Math.log(first / second),
@@ -127,7 +126,7 @@ export const deficitLeft = formula(
     ],
     output: { name: 'deficit left', symbol: 'd', unit: '1' },
     source: OUR_OWN_DESIGN,
-    restsOn: [MOORE_PRELIMINARY, MOORE_2014],
+    restsOn: [MOORE_2010, MOORE_2014],
     standardError: { value: RECOVERY_LOG_SD, unit: 'ln of the half-life', of: 'our own setting' },
     doesNotKnow:
       'This person and their work after landing; that by 30 days all was regained is seen, the shape between is not.',

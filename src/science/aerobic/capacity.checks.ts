@@ -1,9 +1,9 @@
 import { printedResults, printedRows, type Check } from '../check.ts';
-import { RECOMPUTED } from '../sources.ts';
+import { MOORE_2010, RECOMPUTED } from '../sources.ts';
 import { capacityIndex, capacityRatio, deficitHalfLife, deficitLeft } from './capacity-index.ts';
 import { expectedMaximumDeSouza, expectedMaximumMyers } from './expected-maximum.ts';
 import { DOUBLES, valueOf } from './read-estimate.ts';
-import { KAMINSKY_2015, MOORE_PRELIMINARY } from './sources.ts';
+import { KAMINSKY_2015 } from './sources.ts';
 import { uptakeOfPercentile, uptakePercentile, type UptakeStanding } from './uptake-percentile.ts';
 
 const test = (...rates: readonly number[]) =>
@@ -24,7 +24,7 @@ export const capacityChecks: readonly Check[] = [
     [deficitLeft, [0.12, 6, 12], 0.03],
   ]),
   ...printedRows(
-    MOORE_PRELIMINARY,
+    MOORE_2010,
     0.005,
     'five people, printed to a tenth of a percent; the half-life is rounded to 6 days',
     [[deficitLeft, [0.117, 6, 9], 0.04]],

@@ -1,8 +1,8 @@
 import { curveOf, spaced, type Curve } from '../plot.ts';
 import { callWith, formula } from '../formula.ts';
-import { COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
+import { CAVANAGH_2010, COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
 import { harnessLoad, minutesInput } from './inputs.ts';
-import { CAVANAGH_2010, CHANG_2001, GENC_2010, MUNRO_1987 } from './sources.ts';
+import { CHANG_2001, GENC_2010, MUNRO_1987 } from './sources.ts';
 import { fraction, type Fraction, type MetresPerSecond, type Minutes } from '#units/quantity.ts';
 
 /** The push of the ground under a harness, in body weights: what bone is paid with. */

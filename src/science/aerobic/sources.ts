@@ -158,11 +158,6 @@ export const MUNRO_1987 = cited(
   'from memory',
   'Munro C.F., Miller D.I., Fuglevand A.J. (1987) Ground reaction forces in running: a reexamination. Journal of Biomechanics 20:147–155.',
 );
-export const CAVANAGH_2010 = cited(
-  'seen',
-  'Cavanagh P.R. et al. (2010) Foot forces during typical days on an orbiting station. Journal of Biomechanics 43:2182–2188.',
-  { note: 'Abstract seen (4 men); title in our own words; volume and pages from memory.' },
-);
 export const GENC_2010 = cited(
   'seen',
   'Genc K.O. et al. (2010) Foot forces during exercise on an orbiting station. Journal of Biomechanics 43:3020–3027.',
@@ -182,28 +177,10 @@ export const HACKNEY_2011 = cited(
   'Hackney K.J. et al. (2011) High-intensity exercise in 14 days of bed rest. Conference abstract.',
   { note: 'Abstract seen (9 people); the title is in our own words.' },
 );
-export const PLOUTZ_SNYDER_2018 = cited(
-  'seen',
-  'Ploutz-Snyder L.L. et al. (2018) Exercise training through 70 days of bed rest. Medicine & Science in Sports & Exercise.',
-  {
-    doi: '10.1249/MSS.0000000000001618',
-    note: 'Introduction seen; the title is in our own words; pattern of the sets from memory, rests and the four-minute intensity with low confidence.',
-  },
-);
 export const HEDGE_2022 = cited(
   'seen',
   'Hedge E.T. et al. (2022) Implementation of exercise countermeasures in bed rest of older adults. Frontiers in Physiology 13:928313.',
   { doi: '10.3389/fphys.2022.928313', note: 'Table 2 seen; the title is in our own words.' },
-);
-export const MOORE_PRELIMINARY = cited(
-  'seen',
-  'Moore A.D. et al. Preliminary report of maximal tests before, during and after long missions (5 people).',
-  { note: 'Seen as a meeting report; the title is in our own words.' },
-);
-export const MOORE_2015 = cited(
-  'seen',
-  'Moore A.D. et al. (2015) Aerobic capacity estimated through long missions. Aerospace Medicine and Human Performance 86(12 Supplement):A78–A86.',
-  { note: 'Abstract seen (37 people); the title is in our own words.' },
 );
 export const KAMINSKY_2015 = cited(
   'from memory',

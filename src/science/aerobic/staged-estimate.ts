@@ -1,8 +1,8 @@
 import { method } from '../method.ts';
-import { OUR_OWN_DESIGN } from '../sources.ts';
+import { MOORE_2015, OUR_OWN_DESIGN } from '../sources.ts';
 import { cautionIf, refusalOf, refused, type Estimate, type Estimated, type Refused } from './estimate.ts';
 import { heartRateInput, maximalRate, uptake } from './inputs.ts';
-import { MOORE_2015, STAGED_CYCLE_PROTOCOL } from './sources.ts';
+import { STAGED_CYCLE_PROTOCOL } from './sources.ts';
 import { lineOfLeastSquares, lineSd, onLine, type Line } from './line-through-stages.ts';
 
 /** The maximal uptake where a line through stages of a test reaches the maximal heart rate. */

@@ -1,7 +1,6 @@
 import { formula, type FormulaInput } from '../formula.ts';
 import { bodyMass, load } from '../inputs.ts';
-import { COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
-import { CAVANAGH_2010 } from './sources.ts';
+import { CAVANAGH_2010, COMMON_PRACTICE, OUR_OWN_DESIGN } from '../sources.ts';
 import { newtons, type BarLoad, type Fraction, type Kilograms, type Newtons } from '#units/quantity.ts';
 
 /** What a lift does to one foot. In weightlessness the body adds nothing: foot force is what the machine pulls. */

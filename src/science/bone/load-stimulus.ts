@@ -1,8 +1,9 @@
 import { formula, type FormulaInput } from '../formula.ts';
 import { method } from '../method.ts';
 import { spaced, type Curve } from '../plot.ts';
+import { CAVANAGH_2010 } from '../sources.ts';
 import { impossible, refused, type Refused } from './impossible.ts';
-import { BEAUPRE_1990, CARTER_1987, CAVANAGH_2010, WHALEN_1988 } from './sources.ts';
+import { BEAUPRE_1990, CARTER_1987, WHALEN_1988 } from './sources.ts';
 
 /** The day of one leg as cycles of force: magnitude weighs far more than number. */
 

@@ -1,10 +1,9 @@
 import type { FormulaInput } from '../formula.ts';
 import { method } from '../method.ts';
 import type { SourcedTable } from '../sourced-table.ts';
-import { OUR_OWN_DESIGN, PETERSEN_2016, SCOTT_2023 } from '../sources.ts';
+import { CAVANAGH_2010, OUR_OWN_DESIGN, PETERSEN_2016, SCOTT_2023 } from '../sources.ts';
 import { figure } from './figures.ts';
 import { impossible, refused, type Refused } from './impossible.ts';
-import { CAVANAGH_2010 } from './sources.ts';
 
 /** What a week should at least do to the skeleton, in things that a card counts. A floor, never a dose. */
 

@@ -1,7 +1,7 @@
 import type { Source, SourceStatus } from '../formula.ts';
 import type { SourcedTable } from '../sourced-table.ts';
-import { AXPE_2020, ENGLISH_2020, LEBLANC_2000, SMITH_2012 } from '../sources.ts';
-import { CAVANAGH_2010, GABEL_2022, LANG_2004, LANG_2006, STAVNICHUK_2020, VICO_2017 } from './sources.ts';
+import { AXPE_2020, CAVANAGH_2010, ENGLISH_2020, LEBLANC_2000, SMITH_2012 } from '../sources.ts';
+import { GABEL_2022, LANG_2004, LANG_2006, STAVNICHUK_2020, VICO_2017 } from './sources.ts';
 
 /** Measured losses of bone in flight, as data; a loss is negative. */
 

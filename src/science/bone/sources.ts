@@ -68,11 +68,6 @@ export const UMEMURA_1997 = cited(
   'from memory',
   'Umemura Y. et al. (1997) Five jumps per day increase bone mass and breaking force in rats. Journal of Bone and Mineral Research 12:1480–1485.',
 );
-export const CAVANAGH_2010 = cited(
-  'seen',
-  'Cavanagh P.R., Genc K.O. et al. (2010) Foot forces during typical days in space and bone lost. Journal of Biomechanics 43:2182–2188.',
-  { note: 'The title is in our own words; the abstract was seen, pages from memory; four men.' },
-);
 
 // Loss and recovery
 

@@ -1,7 +1,6 @@
 import { formula } from '../formula.ts';
 import { curveOf, type Curve } from '../plot.ts';
-import { ENGLISH_2020, MOORE_2014, OUR_OWN_DESIGN, SIBONGA_2007 } from '../sources.ts';
-import { MOORE_2010 } from './sources.ts';
+import { ENGLISH_2020, MOORE_2010, MOORE_2014, OUR_OWN_DESIGN, SIBONGA_2007 } from '../sources.ts';
 import { FEMORAL_NECK, OXYGEN_UPTAKE, STRENGTH } from './quantities.table.ts';
 
 /** After landing a deficit goes by halves, at a pace of its own for each quantity and person. */

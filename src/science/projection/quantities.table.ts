@@ -1,5 +1,4 @@
-import { ENGLISH_2020, LEBLANC_2000, MOORE_2014, MOORE_2015, OUR_OWN_DESIGN } from '../sources.ts';
-import { MOORE_2010 } from './sources.ts';
+import { ENGLISH_2020, LEBLANC_2000, MOORE_2010, MOORE_2014, MOORE_2015, OUR_OWN_DESIGN } from '../sources.ts';
 import type { SourcedTable } from '../sourced-table.ts';
 
 /** The longest mission in the data that a course rests on [d]. */

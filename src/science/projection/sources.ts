@@ -19,9 +19,3 @@ export const GELMAN_2013 = cited(
   'Gelman A. et al. (2013) Bayesian data analysis, 3rd edition. CRC Press.',
   { note: 'Conjugate normal and Beta models; checked against SciPy.' },
 );
-/** An early report of five of the people of Moore 2014: the only one with a second test after landing in litres. */
-export const MOORE_2010 = cited(
-  'seen',
-  'Moore A.D. et al. (2010) Aerobic capacity following long flights: preliminary results. Conference abstract.',
-  { note: 'The title is in our own words; the abstract was seen; five people, flights of 91 to 188 days.' },
-);
