@@ -84,7 +84,8 @@ test('weeks ahead that no programme holds are gaps; a day between two phases is 
   expect(road.gaps.map(({ first, last, side }) => [first, last, side])).toEqual([
     [LANDING.latest, road.last, 'after landing'],
   ]);
-  expect(layoutOf(inventedRoad(), addDays(LANDING.latest, 300)).gaps.at(-1)?.side).toBe('after landing');
+  const later = addDays(LANDING.latest, 10);
+  expect(layoutOf(inventedRoad(), later).gaps.map(({ first }) => first)).toEqual([later]);
 });
 
 test.each([11, 150])('a launch that slips by %i days is a road laid out anew around the new day', (days) => {

@@ -7,7 +7,7 @@ import type { Road } from '#domain/road.ts';
 import { askedTests, testDays, type AskedTest, type TestDay } from './asked-tests.ts';
 import { movedDecisions, type MovedDecision } from './moved-decisions.ts';
 import { planContext, type BindingRestriction, type PlanContext } from './plan-context.ts';
-import { phaseSpans, staySpans, type DaySpan, type PhaseSpan, type StaySpan } from './road-spans.ts';
+import { cutUnheld, phaseSpans, staySpans, type DaySpan, type PhaseSpan, type StaySpan } from './road-spans.ts';
 import { mondayOf, phaseTime, roadWeeks, standingCards, type PhaseTime, type RoadWeek } from './road-weeks.ts';
 
 /** A road laid out day by day: everything in it follows from what is known, nothing of it is stored. */
@@ -68,7 +68,7 @@ export const roadLayout = (known: Known, road: Road, log: readonly Fact[]): Road
   const ends = roadEnds(known, road.today);
   if (!ends || !known.mission) return null;
   const context = planContext(known);
-  const phases = phaseSpans(context, ends);
+  const phases = phaseSpans(context, ends).flatMap((span) => cutUnheld(span, road.today));
   const cards = standingCards(road);
   const tests = testDays(known);
   return {
@@ -92,4 +92,4 @@ const restrictionsWithin = ({ restrictions }: PlanContext, { first, last }: DayS
   );
 
 const isGap = ({ held, first, last }: PhaseSpan, today: Day): boolean =>
-  held === null && last >= today && last - Math.max(first, today) + 1 >= WEEK;
+  held === null && first >= today && last - first + 1 >= WEEK;

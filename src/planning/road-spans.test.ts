@@ -6,7 +6,7 @@ import { idOf } from '#domain/identity.ts';
 import { inventedRoad, LANDING, LAUNCH, PERSON, withDates } from './invented-road.setup.ts';
 import { planContext } from './plan-context.ts';
 import { roadEnds } from './road-layout.ts';
-import { phaseSpans, staySpans, type DaySpan, type PhaseSpan } from './road-spans.ts';
+import { cutUnheld, phaseSpans, staySpans, type DaySpan, type PhaseSpan } from './road-spans.ts';
 
 const { known } = inventedRoad({
   kind: 'stays',
@@ -50,6 +50,10 @@ test('phases and stays cover the road from end to end, none over another, whatev
     fc.property(anyDates, anyToday, (dates, today) => {
       const { ends, phases, stays } = laidOut(dates, today);
       covers(phases, ends);
+      covers(
+        phases.flatMap((span) => cutUnheld(span, today)),
+        ends,
+      );
       covers(stays, ends);
       expect([ends.first <= today, ends.last >= today]).toEqual([true, true]);
     }),

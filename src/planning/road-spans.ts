@@ -42,6 +42,15 @@ export const phaseSpans = (context: PlanContext, { first, last }: DaySpan): read
     (a, b) => a.side === b.side && a.held?.phase === b.held?.phase && a.held?.programme.id === b.held?.programme.id,
   );
 
+/** What nobody planned is past before a day and a gap from it on: cut there into two. */
+export const cutUnheld = (span: PhaseSpan, today: Day): readonly PhaseSpan[] =>
+  span.held !== null || today <= span.first || today > span.last
+    ? [span]
+    : [
+        { ...span, last: addDays(today, -1) },
+        { ...span, first: today },
+      ];
+
 export const staySpans = (context: PlanContext, { first, last }: DaySpan): readonly StaySpan[] =>
   runsOf(
     { first, last },

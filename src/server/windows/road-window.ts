@@ -114,11 +114,13 @@ const askSays = ({ state, tested, testedOn, lifts, until }: AskedTest, show: (on
 const movedOf = ({ fact, which, day, was, now }: MovedDecision, known: Known): RoadMoved => ({
   fact: fact.id,
   day,
-  which: `${which}, ${isoOfDay(day)}`,
+  which: `${WHICH[which]} ${isoOfDay(day)}`,
   says: recordSays(fact, known.house),
   was: placeSays(was),
   now: placeSays(now),
 });
+
+const WHICH = { 'first day': 'from', 'last day': 'to', day: 'on' } as const;
 
 const placeSays = ({ missionDay, phase, side }: PlaceOnRoad): string =>
   `${phase ?? `no phase, ${side}`} (${missionDay})`;

@@ -5,7 +5,6 @@ import { Row } from './lane.tsx';
 import { percent, roadScale } from './road-scale.ts';
 import styles from './road-chart.module.css';
 
-const HEIGHT = 96;
 /** Above the highest line, so that it is seen whole. */
 const HEADROOM = 1.06;
 
@@ -23,13 +22,13 @@ export const MinutesLane = ({ road }: { readonly road: RoadDrawn }) => {
     HEADROOM * Math.max(1, ...road.weeks.flatMap(({ minutes, practice }) => [totalOf(minutes), practice ?? 0]));
   return (
     <Row label="Minutes a week" hint="resistive cards; line: all exercise, by practice">
-      <svg className={styles['minutes']} height={HEIGHT} role="img" aria-label={saysOf(road)}>
+      <svg className={styles['minutes']} role="img" aria-label={saysOf(road)}>
         <Hatch id={hatch} />
         {road.weeks.map((week) => (
           <WeekBar key={week.first} road={road} week={week} most={most} hatch={hatch} />
         ))}
         <PracticeLine road={road} most={most} />
-        <line className={styles['floor']} x1="0" x2="100%" y1={HEIGHT - 0.5} y2={HEIGHT - 0.5} />
+        <line className={styles['floor']} x1="0" x2="100%" y1="100%" y2="100%" />
       </svg>
     </Row>
   );
@@ -48,7 +47,7 @@ const WeekBar = ({ road, week, most, hatch }: WeekBarProps) => {
   const { at, width } = roadScale(road);
   return ROAD_CARD_STATES.map((state, place) => {
     const below = ROAD_CARD_STATES.slice(0, place).reduce((sum, each) => sum + week.minutes[each], 0);
-    const height = (week.minutes[state] / most) * HEIGHT;
+    const height = (week.minutes[state] / most) * 100;
     if (height === 0) return null;
     return (
       <rect
@@ -57,8 +56,8 @@ const WeekBar = ({ road, week, most, hatch }: WeekBarProps) => {
         {...(state === 'expected' || state === 'waiting' ? { fill: `url(#${hatch})` } : {})}
         x={percent(at(week.first) + width(week) * 0.12)}
         width={percent(width(week) * 0.76)}
-        y={HEIGHT - height - (below / most) * HEIGHT}
-        height={height}
+        y={percent(100 - height - (below / most) * 100)}
+        height={percent(height)}
       >
         <title>{week.says}</title>
       </rect>
@@ -72,12 +71,12 @@ const PracticeLine = ({ road, most }: { readonly road: RoadDrawn; readonly most:
   return (
     <g className={styles['practice']}>
       {practiceRuns(road).map((run) => {
-        const [x, y] = [at(run.first), HEIGHT - (run.practice / most) * HEIGHT];
+        const [x, y] = [at(run.first), 100 - (run.practice / most) * 100];
         return (
           <g key={run.first}>
-            <line x1={percent(x)} x2={percent(x + width(run))} y1={y} y2={y} />
+            <line x1={percent(x)} x2={percent(x + width(run))} y1={percent(y)} y2={percent(y)} />
             {width(run) > WIDE_ENOUGH && (
-              <text x={percent(x)} dx="3" y={y} dy={y < LETTER_HEIGHT ? LETTER_HEIGHT : -3}>
+              <text x={percent(x)} dx="3" y={percent(y)} dy={y < NEAR_TOP ? LETTER_HEIGHT : -3}>
                 {Math.round(run.practice)}
               </text>
             )}
@@ -99,6 +98,9 @@ const practiceRuns = ({ phases }: RoadDrawn): readonly (RoadSpan & { readonly pr
 
 /** Of the drawing's width, in hundredths: room for a number. */
 const WIDE_ENOUGH = 3;
+/** Of the lane's height, in hundredths: no room for a number above the line. */
+const NEAR_TOP = 20;
+/** [px] */
 const LETTER_HEIGHT = 13;
 
 const totalOf = (minutes: Week['minutes']): number => ROAD_CARD_STATES.reduce((sum, state) => sum + minutes[state], 0);

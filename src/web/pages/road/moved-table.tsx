@@ -16,19 +16,27 @@ export const MovedTable = ({ moved }: { readonly moved: readonly RoadMoved[] }) 
         </tr>
       </thead>
       <tbody>
-        {moved.map(({ fact, which, says, was, now }) => (
-          <tr key={`${fact} ${which}`}>
-            <th scope="row" className={styles['moved']}>
-              <span aria-hidden="true">▲ </span>
-              {datesInWords(says)}
-            </th>
-            <td>{datesInWords(which)}</td>
-            <td>{was}</td>
-            <td>
-              <b>{now}</b>
-            </td>
-          </tr>
-        ))}
+        {factsOf(moved).map((days) =>
+          days.map(({ fact, which, says, was, now }, place) => (
+            <tr key={`${fact} ${which}`}>
+              {place === 0 && (
+                <th scope="rowgroup" rowSpan={days.length} className={styles['moved']}>
+                  <span aria-hidden="true">▲ </span>
+                  {datesInWords(says)}
+                </th>
+              )}
+              <td className={styles['whole']}>{datesInWords(which)}</td>
+              <td>{was}</td>
+              <td>
+                <b>{now}</b>
+              </td>
+            </tr>
+          )),
+        )}
       </tbody>
     </Table>
   );
+
+/** The days of one decision stand together. */
+const factsOf = (moved: readonly RoadMoved[]): readonly (readonly RoadMoved[])[] =>
+  [...new Set(moved.map(({ fact }) => fact))].map((fact) => moved.filter((each) => each.fact === fact));

@@ -53,7 +53,7 @@ export const PhaseTable = ({ phases, today }: { readonly phases: readonly RoadPh
 );
 
 /** Weeks that nobody planned, and that are not past. */
-const isGap = ({ first, last }: RoadPhase, today: Day): boolean => last >= today && last - first + 1 >= WEEK;
+const isGap = ({ first, last }: RoadPhase, today: Day): boolean => first >= today && last - first + 1 >= WEEK;
 
 interface PhaseRowProps {
   readonly phase: RoadPhase;

@@ -1,5 +1,5 @@
-import type { RoadDrawn } from '#contract/windows/road-window.ts';
-import { shortDate, Table } from '../../parts/parts.ts';
+import type { RoadAsk, RoadDrawn } from '#contract/windows/road-window.ts';
+import { dateWithYear, join, shortDate, Table } from '../../parts/parts.ts';
 import { isoOfDay } from '#units/day.ts';
 import { AskMark } from './test-lane.tsx';
 import styles from './road-page.module.css';
@@ -17,7 +17,7 @@ export const TestTable = ({ road: { asks, tests, testsBefore } }: { readonly roa
       </thead>
       <tbody>
         {asks.map((ask) => (
-          <tr key={ask.day}>
+          <tr key={ask.day} className={join(ask.state === 'ahead' && 'on-screen')}>
             <th scope="row" className={styles['ask']}>
               <svg className={styles['askmark']} viewBox="-6 -6 12 12" aria-hidden="true">
                 <AskMark state={ask.state} />
@@ -33,6 +33,7 @@ export const TestTable = ({ road: { asks, tests, testsBefore } }: { readonly roa
         ))}
       </tbody>
     </Table>
+    <Ahead asks={asks.filter(({ state }) => state === 'ahead')} />
     <p className="soft small">
       Practice, our own design: every 13 weeks before launch, the last a week before the taper; in flight from flight
       day 30 every 60 days, the last two weeks before the earliest landing; a week and a month after landing. Dots:{' '}
@@ -41,3 +42,11 @@ export const TestTable = ({ road: { asks, tests, testsBefore } }: { readonly roa
     </p>
   </>
 );
+
+/** On paper what is only ahead takes a few lines and not one each. */
+const Ahead = ({ asks }: { readonly asks: readonly RoadAsk[] }) =>
+  asks.length === 0 ? null : (
+    <p className={styles['ahead']}>
+      <b>Ahead:</b> {asks.map(({ missionDay, day }) => `${missionDay} (${dateWithYear(day)})`).join('; ')}.
+    </p>
+  );
