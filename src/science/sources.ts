@@ -9,6 +9,9 @@ export const OUR_OWN_DESIGN: Source = {
   status: 'our own design',
 };
 
+/** What a check of such a rule is held against: its own words, applied to a case and counted. */
+export const COUNTED_BY_HAND: Source = { text: 'A rule of our own, counted by hand.', status: 'our own design' };
+
 // Papers that several chapters rest on
 
 export const PETERSEN_2016 = cited(

@@ -34,10 +34,9 @@ export interface UptakeView {
   readonly heartRate?: number;
 }
 
-export interface SpeedLimit {
-  readonly speed: number;
-  readonly because: string;
-}
+export type SpeedLimit =
+  | { readonly kind: 'limit'; readonly speed: number; readonly because: string }
+  | { readonly kind: 'no limit'; readonly because: string };
 
 /** Three ways to make up for a cap, in the order in which they are taken. */
 export interface WaysUnderCap {

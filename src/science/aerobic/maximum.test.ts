@@ -273,6 +273,9 @@ test('a known maximal rate takes the place of the age', () => {
   const byRate = singleStageEstimate({ ...man, factor: { by: 'maximal heart rate', rate: 180 } });
   expect(valueOf(byRate) / valueOf(singleStageEstimate(man))).toBeCloseTo(0.83 / 0.78, 12);
   expect(byRate).toMatchObject({ sd: 5.7 });
+  expect(cautionsOf(byRate)).toBe(
+    'The standard deviation of 5.7 was found with the factor for the age; with a known maximal heart rate nobody we know of printed one.',
+  );
 });
 
 test('the two last minutes are averaged, and a stage that is not steady is flagged', () => {

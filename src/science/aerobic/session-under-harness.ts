@@ -63,11 +63,13 @@ export const capOfDay = (caps: readonly SpeedCap[], flightDay: number): SpeedCap
 const limitOf = ({ groundSpeed, flightDay, beltLimit }: HarnessSession, caps: readonly SpeedCap[]): SpeedLimit => {
   const rule = capOfDay(caps, flightDay);
   const limits = [
-    ...(rule ? [{ speed: rule.factor * groundSpeed, because: rule.says }] : []),
-    ...(beltLimit === undefined ? [] : [{ speed: beltLimit, because: 'The belt runs no faster.' }]),
+    ...(rule ? [{ kind: 'limit', speed: rule.factor * groundSpeed, because: rule.says } as const] : []),
+    ...(beltLimit === undefined
+      ? []
+      : [{ kind: 'limit', speed: beltLimit, because: 'The belt runs no faster.' } as const]),
   ];
-  const free = { speed: Number.MAX_VALUE, because: 'No rule and no belt limits the speed.' };
-  return limits.toSorted((a, b) => a.speed - b.speed)[0] ?? free;
+  const lowest = limits.toSorted((a, b) => a.speed - b.speed)[0];
+  return lowest ?? { kind: 'no limit', because: 'No rule and no belt limits the speed.' };
 };
 
 const heartOf = (uptake: number, person: PersonNow | undefined): { readonly heartRate?: number } =>
@@ -176,8 +178,9 @@ export const sessionUnderHarness = method(
     const onEarth = view(gait, groundSpeed, 1, 0, person);
     const same = sameEffortSpeed(metresPerMinute(groundSpeed), factor);
     const cap = limitOf(session, caps);
-    const capped = cap.speed < same * (1 - ROUNDING);
-    const start = view(gait, Math.min(cap.speed, same), factor, factorSd, person);
+    const capped = cap.kind === 'limit' && cap.speed < same * (1 - ROUNDING);
+    const begin = cap.kind === 'limit' ? Math.min(cap.speed, same) : same;
+    const start = view(gait, begin, factor, factorSd, person);
     return {
       kind: 'under harness',
       onEarth,

@@ -19,8 +19,9 @@ import { uptakeOfFlow } from './uptake-units.ts';
 
 /** The maximal uptake from one stage of six minutes on a cycle, with one factor: for the age, or for a known maximum. */
 
-/** Standard deviation about measured maxima [mL/(kg min)], 40 men; in a mixed group 0.48 L/min. */
+/** Standard deviation about measured maxima [mL/(kg min)], 40 men, with the factor for the age; in a mixed group 0.48 L/min. */
 export const SINGLE_STAGE_SD = 5.7;
+const SPREAD_WITH_THE_AGE = `The standard deviation of ${SINGLE_STAGE_SD} was found with the factor for the age; with a known maximal heart rate nobody we know of printed one.`;
 /** The last two minutes of a steady stage differ by no more [1/min]. */
 export const STEADY_WITHIN = 5;
 
@@ -120,6 +121,7 @@ export const singleStageEstimate = method(
         Math.abs(sixth - fifth) > STEADY_WITHIN,
         `The last two minutes differ by ${Math.abs(sixth - fifth)} beats: the stage is not steady, prolong it by a minute.`,
       ),
+      ...cautionIf(factor.by === 'maximal heart rate', SPREAD_WITH_THE_AGE),
     ];
     return { kind: 'estimate', value, sd: SINGLE_STAGE_SD, cautions };
   },

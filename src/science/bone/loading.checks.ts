@@ -1,5 +1,5 @@
 import { printedResults, printedRows, type Check } from '../check.ts';
-import { OUR_OWN_DESIGN, RECOMPUTED } from '../sources.ts';
+import { COUNTED_BY_HAND, RECOMPUTED } from '../sources.ts';
 import { footForceLoad, groundFootForce, weightlessFootForce } from './foot-force.ts';
 import { LOADING_FLOORS, weekAgainstFloors, type Week } from './loading-floors.ts';
 import {
@@ -148,7 +148,7 @@ const shortWeek: Week = {
   'heavy sets': { kind: 'reported', value: 8, sessionsUnreported: 0 },
 };
 
-export const floorChecks: readonly Check[] = printedResults(weekAgainstFloors, OUR_OWN_DESIGN, 0, 'whole numbers', [
+export const floorChecks: readonly Check[] = printedResults(weekAgainstFloors, COUNTED_BY_HAND, 0, 'whole numbers', [
   [
     'minutes short of ninety, of seventy-two',
     () => {

@@ -174,7 +174,7 @@ const table: SourcedTable<GateItem> = {
     source: OUR_OWN_DESIGN,
     restsOn: [COMMON_PRACTICE],
     doesNotKnow:
-      'Whether these are the right lines: they are our own, no study set them, and the specialist edits them. Typical errors are round figures from practice; measure your own. Bone density is no item: it recovers over years.',
+      'Whether these are the right lines: they are our own, no study set them, and the specialist edits them. Typical errors are round figures from practice; measure your own. Symmetry is the smaller side over the larger: at a true 100 % and an error of 5 % on each side it averages about 94.6 %, which its probability of being over a line takes at face value, on the safe side. Bone density is no item: it recovers over years.',
   },
   columns: [
     { name: 'item', unit: '' },

@@ -2,7 +2,7 @@ import { printedResults, printedRows, type Check } from '../check.ts';
 import { WORKED_GATE } from './gate-example.ts';
 import { latestTestRule } from './latest-test-rule.ts';
 import { lastTestsOverLine, probabilityOfMean } from './probability-over-line.ts';
-import { OUR_OWN_DESIGN, SCIPY } from '../sources.ts';
+import { COUNTED_BY_HAND, SCIPY } from '../sources.ts';
 import { stageGate } from './stage-gate.ts';
 import { stageRegression } from './stage-regression.ts';
 
@@ -57,17 +57,17 @@ export const probabilityChecks: readonly Check[] = [
 ];
 
 export const gateChecks: readonly Check[] = [
-  ...printedResults(latestTestRule, OUR_OWN_DESIGN, 0, 'yes is 1, no is 0', [
+  ...printedResults(latestTestRule, COUNTED_BY_HAND, 0, 'yes is 1, no is 0', [
     ['agility of 92.3 after 89 %, line 90, typical error 3: near, and once only', () => passes(1200 / 13, 89), 0],
     ['the same after 90.5 %', () => passes(1200 / 13, 90.5), 1],
   ]),
-  ...printedResults(stageGate, OUR_OWN_DESIGN, 0, COUNTED, [
+  ...printedResults(stageGate, COUNTED_BY_HAND, 0, COUNTED, [
     ['the worked gate: items that block', () => blockingOf({}), 0],
     ['the worked gate with agility of 89 and 90.9 %', () => blockingOf(agilityNow(90.9)), 1],
     ['the worked gate on the sixth day of the stage', () => blockingOf({ enteredStage: 15 }), 1],
     ['the worked gate a day after a fall', () => blockingOf({ redFlags: [{ on: 20, what: 'a fall' }] }), 1],
   ]),
-  ...printedResults(stageRegression, OUR_OWN_DESIGN, 0, 'going back is 1, staying is 0', [
+  ...printedResults(stageRegression, COUNTED_BY_HAND, 0, 'going back is 1, staying is 0', [
     [
       'agility of 84.1 %, line 90, typical error 3: stay',
       () => Number(stageRegression({ ...WORKED_GATE, ...agilityNow(84.1) }).kind === 'go back'),

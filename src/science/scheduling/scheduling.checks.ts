@@ -1,5 +1,5 @@
 import { printedResults, printedRows, type Check } from '../check.ts';
-import { RECOMPUTED } from '../sources.ts';
+import { COUNTED_BY_HAND, RECOMPUTED } from '../sources.ts';
 import { CONCURRENT_EFFECTS } from './concurrent-effects.table.ts';
 import { concurrentShare, costOfGap, interferenceCost, type TimedSession } from './interference-cost.ts';
 import { STUTZ_2019 } from './sources.ts';
@@ -64,7 +64,7 @@ export const timingChecks: readonly Check[] = [
     'whole minutes: at one hour or less before sleep harm was found',
     [['Hard work that ends an hour before lights-out', minutesBroken(evening, 'before-sleep-least'), 0]],
   ),
-  ...printedResults(timingBreaches, RECOMPUTED, 1e-9, 'whole minutes', [
+  ...printedResults(timingBreaches, COUNTED_BY_HAND, 1e-9, 'whole minutes', [
     ['The same, half an hour earlier', minutesBroken({ ...evening, until: at(20) }, 'before-sleep'), 30],
   ]),
 ];

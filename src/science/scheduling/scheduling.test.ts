@@ -233,6 +233,40 @@ test('a day or a session the wrong way round is refused', () => {
   });
 });
 
+test('a meal or a window without a time is refused and never drops out of the rules', () => {
+  const { NaN: none, POSITIVE_INFINITY: never } = Number;
+  expect(timingBreaches(placed, { ...frame, mealsEnd: [none, never] })).toEqual({
+    kind: 'refused',
+    reason:
+      'The end of meal 1 must be a minute of the running clock; it is NaN. The end of meal 2 must be a minute of the running clock; it is Infinity.',
+  });
+  const windows = [
+    { from: none, until: 700 },
+    { from: 600, until: none },
+    { from: 700, until: 600 },
+  ];
+  expect(timingBreaches({ ...placed, shakes: true }, { ...frame, protectedWindows: windows })).toEqual({
+    kind: 'refused',
+    reason:
+      'The begin of protected window 1 must be a minute of the running clock; it is NaN. The end of protected window 2 must be a minute of the running clock; it is NaN. Protected window 3 must not end before it begins.',
+  });
+  const empty = [{ from: 600, until: 600 }];
+  expect(timingBreaches(placed, { ...frame, protectedWindows: empty }).kind).toBe('breaches');
+});
+
+test('all that cannot be of a day is said at once', () => {
+  const found = timingBreaches({ ...placed, from: Number.NaN }, { ...frame, lightsOut: Number.NaN, mealsEnd: [-1e10] });
+  if (found.kind !== 'refused') throw new Error('was not refused');
+  for (const part of [
+    'A session must end',
+    'Lights-out must come',
+    'begin of the session',
+    'Lights-out must be',
+    'meal 1',
+  ])
+    expect(found.reason).toContain(part);
+});
+
 test('every rule has a name of its own and can be asked for by it', () => {
   const names = SCHEDULING_RULES.rows.map(({ id }) => id);
   expect(new Set(names).size).toBe(names.length);

@@ -67,6 +67,28 @@ const windowBreaches = (
       })
     : [];
 
+/** Minutes of the running clock; beyond these something else was written. */
+const FARTHEST = 1e9;
+
+const faultOfTime = (what: string, minute: number): readonly string[] =>
+  Math.abs(minute) <= FARTHEST ? [] : [`${what} must be a minute of the running clock; it is ${minute}.`];
+
+/** Everything that makes a day or a session impossible, each as a sentence: a time that is none would break no rule. */
+const faultsOf = (session: PlacedSession, frame: DayFrame): readonly string[] => [
+  ...(session.until > session.from ? [] : ['A session must end after it begins.']),
+  ...(frame.lightsOut > frame.waking ? [] : ['Lights-out must come after waking.']),
+  ...faultOfTime('The begin of the session', session.from),
+  ...faultOfTime('The end of the session', session.until),
+  ...faultOfTime('Waking', frame.waking),
+  ...faultOfTime('Lights-out', frame.lightsOut),
+  ...frame.mealsEnd.flatMap((end, place) => faultOfTime(`The end of meal ${place + 1}`, end)),
+  ...frame.protectedWindows.flatMap(({ from, until }, place) => [
+    ...faultOfTime(`The begin of protected window ${place + 1}`, from),
+    ...faultOfTime(`The end of protected window ${place + 1}`, until),
+    ...(until < from ? [`Protected window ${place + 1} must not end before it begins.`] : []),
+  ]),
+];
+
 /** Rules of the day that a session breaks where it stands. */
 export const timingBreaches = method(
   {
@@ -84,20 +106,24 @@ export const timingBreaches = method(
         name: 'begin and end of a session, of a meal, of a window',
         symbol: 't',
         unit: 'min',
-        possible: [-1e9, 1e9],
-        valid: [-1e9, 1e9],
+        possible: [-FARTHEST, FARTHEST],
+        valid: [-FARTHEST, FARTHEST],
       },
     ],
     outputs: [{ name: 'minutes by which a rule is broken', symbol: 'b', unit: 'min' }],
-    refuses: ['a session that ends before it begins', 'lights-out before waking'],
+    refuses: [
+      'a session or a protected window that ends before it begins',
+      'lights-out before waking',
+      'a begin, an end, a meal or a window that is no minute of the clock',
+    ],
     source: COMMON_PRACTICE,
     restsOn: [STUTZ_2019],
     doesNotKnow:
       'When this person sleeps and eats best. Hard rules must hold; soft ones are a reason to move, not a ban.',
   },
   (session: PlacedSession, frame: DayFrame): TimingBreaches => {
-    if (!(session.until > session.from)) return { kind: 'refused', reason: 'A session must end after it begins.' };
-    if (!(frame.lightsOut > frame.waking)) return { kind: 'refused', reason: 'Lights-out must come after waking.' };
+    const faults = faultsOf(session, frame);
+    if (faults.length > 0) return { kind: 'refused', reason: faults.join(' ') };
     return {
       kind: 'breaches',
       breaches: [
