@@ -1,4 +1,4 @@
-import styles from './road-chart.module.css';
+import styles from './marks.module.css';
 
 /** Thin slanted lines, for what is not there yet. */
 export const Hatch = ({ id }: { readonly id: string }) => (

@@ -3,6 +3,7 @@ import { join } from '../../parts/parts.ts';
 import { laneRows, type Labelled } from './lane-rows.ts';
 import { percent, roadScale } from './road-scale.ts';
 import type { RoadSpan } from '#contract/windows/road-window.ts';
+import looks from './lane.module.css';
 import styles from './road-chart.module.css';
 
 export interface RowProps {
@@ -37,7 +38,7 @@ export const Bars = ({ bars, road }: { readonly bars: readonly Bar[]; readonly r
         row.map(({ item, place }) => (
           <li
             key={`${item.first} ${item.label}`}
-            className={join(styles['bar'], styles[item.look], item.isOpen && styles['open'], styles[place])}
+            className={join(looks['bar'], looks[item.look], item.isOpen && looks['open'], looks[place])}
             style={{ left: percent(at(item.first)), width: percent(width(item)), gridRow: line + 1 }}
             title={item.title}
           >

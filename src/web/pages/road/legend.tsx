@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { AskMark } from './test-lane.tsx';
 import { Hatch } from './hatch.tsx';
-import styles from './road-chart.module.css';
+import styles from './marks.module.css';
 
 /** What the marks of the two lower lanes mean. */
 export const Legend = () => {

@@ -3,7 +3,7 @@ import { ROAD_CARD_STATES, type RoadCardState, type RoadDrawn, type RoadSpan } f
 import { Hatch } from './hatch.tsx';
 import { Row } from './lane.tsx';
 import { percent, roadScale } from './road-scale.ts';
-import styles from './road-chart.module.css';
+import styles from './marks.module.css';
 
 /** Above the highest line, so that it is seen whole. */
 const HEADROOM = 1.06;

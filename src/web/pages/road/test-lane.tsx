@@ -2,7 +2,7 @@ import { Fragment } from 'react';
 import type { RoadAsk, RoadDrawn } from '#contract/windows/road-window.ts';
 import { Row } from './lane.tsx';
 import { percent, roadScale } from './road-scale.ts';
-import styles from './road-chart.module.css';
+import styles from './marks.module.css';
 
 const MARK = 10;
 
