@@ -49,8 +49,7 @@ export function CapacityTable({
       </Table>
       <p className="soft small">
         An estimate is a median with an interval; ahead of the newest observation the level is held and the interval
-        grows. Loads in flight are not a strength test. Exercises that run on effort have no capacity and are not
-        listed.
+        grows. Loads in flight are not a strength test. Exercises of which no maximum is tested are not listed.
       </p>
     </div>
   );
