@@ -25,11 +25,11 @@ export default function RoadPage() {
                 <div className={styles['under']}>
                   <div>
                     <PhaseTable phases={road.phases} today={today} />
-                    <MovedTable moved={road.moved} />
+                    <TestTable road={road} />
                   </div>
                   <div>
                     <SentenceList sentences={road.sentences} person={person} />
-                    <TestTable road={road} />
+                    <MovedTable moved={road.moved} />
                   </div>
                 </div>
               </>
