@@ -274,3 +274,8 @@ test('an error names the observation', () => {
   expect(() => filterLocalLevel([reading(5, 4.6), reading(4, 4.6)])).toThrow('Observation 2 lies before the one ahead');
   expect(() => filterLocalTrend([reading(5, 4.6), reading(6, Number.NaN)])).toThrow('Observation 2 needs a finite');
 });
+
+test('a lower bound under the level leaves a level with a trend as it was, and as unsure', () => {
+  const [start, bound] = filterLocalTrend([reading(0, 4.6), reading(0, 4.5, { lowerBound: true })]).steps;
+  expect(bound?.filtered).toEqual(start?.filtered);
+});

@@ -157,6 +157,12 @@ test('a heaviest set of exactly three quarters of the result is heavy enough', (
   expect(cautions).toHaveLength(1);
 });
 
+test('a heaviest set of exactly 85 % of the result is no caution', () => {
+  const sets = [25, 45, 65, 85].map((load) => point(load, 1.28125 - load / 128));
+  const { value, cautions } = estimate(sets, { velocity: metresPerSecond(0.5) });
+  expect([value, cautions]).toEqual([100, []]);
+});
+
 test('a result that is the heaviest load itself is a result', () => {
   expect(estimate(onBinaryLine(1.5, [64, 128, 192, 256]), { velocity: metresPerSecond(0.5) }).value).toBe(256);
 });
@@ -252,3 +258,13 @@ test('whatever sets are given, a line falls and a maximum is finite, or a senten
 
 // @ts-expect-error a pull in 0 g is no point of a line in 1 g
 export const weightless = (load: MachineLoad): LoadVelocityPoint => ({ load, velocity: metresPerSecond(0.5) });
+
+test('sets and their reading are drawn as single points, the line through them', () => {
+  const curves = oneRepMaxOfVelocity.record.plot?.curves() ?? [];
+  expect(curves.map(({ label, scattered = false }) => [label, scattered])).toEqual([
+    ['line', false],
+    ['sets', true],
+    ['maximum read at 0.23 m/s', true],
+  ]);
+  expect(curves[2]?.points).toEqual([[expect.closeTo(120, 8) as number, 0.23]]);
+});
