@@ -373,32 +373,3 @@ test('a single test is used with a caution, none gives none, and what cannot be 
   for (const edge of [0, 200]) expect(lastTestsOverLine([edge], 0.1, edge)).toMatchObject({ probability: 0.5 });
   expect(lastTestsOverLine([90], 50, 90)).toMatchObject({ probability: 0.5 });
 });
-
-test('a newest test far under the line is not carried by earlier ones', () => {
-  const agility = (...scores: readonly number[]) => ({
-    ...WORKED_GATE,
-    scores: { ...WORKED_GATE.scores, agility: scores.map((score, place) => ({ on: 18 + place, score })) },
-  });
-  for (const scores of [
-    [100, 100, 70],
-    [130, 60],
-    [120, 84],
-  ]) {
-    const item = itemOf(read(agility(...scores)), 'agility');
-    expect(item).toMatchObject({ passes: false, basis: 'probability' });
-    expect(item?.says).toMatch(/earlier tests do not carry it/);
-  }
-  // A fall of more than three errors of a difference (3 × √2 × 3 = 12.7) to just over the line: the tests disagree.
-  expect(itemOf(read(agility(104, 91)), 'agility')?.says).toMatch(/the tests disagree: 104.0 %, and 91.0 % since/);
-  expect(itemOf(read(agility(103, 91)), 'agility')?.passes).toBe(true);
-  // Somebody who gains that much does not disagree with themselves.
-  expect(itemOf(read(agility(85, 99)), 'agility')?.passes).toBe(true);
-});
-
-test('a test after a signed judgement is news: the item is to be judged again', () => {
-  const judgements = [{ item: 'agility' as const, on: 13, by: 'M. Haldane', reason: 'limited by the floor' }];
-  const scores = { ...WORKED_GATE.scores, agility: [19, 20].map((on) => ({ on, score: 60 })) };
-  expect(itemOf(read({ ...WORKED_GATE, scores, judgements }), 'agility')?.passes).toBe(false);
-  const again = [{ ...judgements[0], item: 'agility' as const, on: 20, by: 'M. Haldane', reason: 'seen again' }];
-  expect(itemOf(read({ ...WORKED_GATE, scores, judgements: again }), 'agility')?.basis).toBe('judgement');
-});
