@@ -159,7 +159,9 @@ const isSource = (value: unknown): value is Source =>
 /** Every source that a file of sources gives out, also those that stand in a cell of a table only. */
 const givenSources = async (): Promise<readonly Source[]> => {
   const folder = import.meta.dirname;
-  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) => /sources\.ts$/.test(file));
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
+    file.endsWith('sources.ts'),
+  );
   const modules = await Promise.all(
     files.map(async (file) => (await import(join(folder, file))) as Readonly<Record<string, unknown>>),
   );

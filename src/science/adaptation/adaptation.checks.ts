@@ -1,5 +1,6 @@
 import { printedResults, printedRows, type Check } from '../check.ts';
 import { ENGLISH_2020, RECOMPUTED } from '../sources.ts';
+import { partLeft } from '../recovery/halving.ts';
 import { percentChange, sdOfStandardError } from './change.ts';
 import { strengthOfMinimalDose, weeklyGain } from './gain.ts';
 import {
@@ -17,7 +18,6 @@ import {
   strengthCarried,
   strengthUnloaded,
 } from './pause.ts';
-import { deficitLeft } from './recovery.ts';
 import { remainingStrength, type DaysMissed } from './remaining-strength.ts';
 import { DE_BOER_2007, LATELLA_2020, MUIR_2011, STEELE_2022 } from './sources.ts';
 
@@ -114,10 +114,10 @@ export const gainChecks: readonly Check[] = [
 ];
 
 export const recoveryChecks: readonly Check[] = printedRows(RECOMPUTED, 1e-9, 'halves and quarters', [
-  [deficitLeft, [0.1, 0, 28], 0.1],
-  [deficitLeft, [0.1, 28, 28], 0.05],
-  [deficitLeft, [0.1, 28, 14], 0.025],
-  [deficitLeft, [0.08, 21, 21], 0.04],
+  [partLeft, [0, 28], 1],
+  [partLeft, [28, 28], 0.5],
+  [partLeft, [28, 14], 0.25],
+  [partLeft, [21, 21], 0.5],
 ]);
 
 /** Changes of group means after 5, 14 and 30 days, as worked out by hand from the printed means. */

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { daySpan, fraction } from '#units/quantity.ts';
 import { evaluate } from '../evaluate.ts';
+import { partLeft } from '../recovery/halving.ts';
 import { percentChange } from './change.ts';
 import { strengthOfMinimalDose } from './gain.ts';
 import { ISOKINETIC_CHANGES } from './isokinetic-change.table.ts';
@@ -17,7 +18,6 @@ import {
   strengthCarried,
   strengthUnloaded,
 } from './pause.ts';
-import { deficitLeft } from './recovery.ts';
 import { remainingStrength, type DaysMissed } from './remaining-strength.ts';
 
 interface Row {
@@ -51,7 +51,7 @@ test.each(rows)('$days days cost what a second program says', (row) => {
   expect(off(kneeExtensorLoss(days), row.kneeExtensorLoss)).toBeLessThan(EXACT * 100);
   expect(off(oxygenUptakeLost(days), row.oxygenUptakeLost)).toBeLessThan(SOLVED);
   expect(off(strengthByRuleOfThumb(days, fraction(0.01)), row.ruleOfThumb)).toBeLessThan(EXACT);
-  expect(off(deficitLeft(fraction(0.1), days, daySpan(28)), row.deficitLeft)).toBeLessThan(EXACT);
+  expect(off(0.1 * partLeft(days, 28), row.deficitLeft)).toBeLessThan(EXACT);
 });
 
 test.each(minimalDose)('$weeks weeks bring what a second program says', ({ weeks, strength }) => {
@@ -94,17 +94,6 @@ test('the longest pause that leaves what a pause left is that pause', () => {
     }),
   );
   expect(longestPauseCarried(fraction(1))).toBe(14);
-});
-
-test('half-lives add up: two halves of a time are the whole', () => {
-  const anyDeficit = fc.double({ min: 0, max: 1, noNaN: true }).map(fraction);
-  const anyHalfLife = fc.double({ min: 1, max: 500, noNaN: true }).map(daySpan);
-  fc.assert(
-    fc.property(anyDeficit, anyDays, anyDays, anyHalfLife, (start, a, b, halfLife) => {
-      const twice = deficitLeft(deficitLeft(start, a, halfLife), b, halfLife);
-      expect(twice).toBeCloseTo(deficitLeft(start, daySpan(a + b), halfLife), 12);
-    }),
-  );
 });
 
 test('every doubling of weeks brings the same, in the long run', () => {

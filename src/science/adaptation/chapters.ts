@@ -2,6 +2,7 @@ import type { Part } from '../chapter.ts';
 import { shownTable } from '../sourced-table.ts';
 import { gainChecks, lossChecks, pauseChecks, recoveryChecks } from './adaptation.checks.ts';
 import { percentChange, sdOfStandardError } from './change.ts';
+import { DEFAULT_HALF_LIVES } from './default-half-lives.table.ts';
 import {
   EXPECTED_LOSSES,
   FIRST_WEEKS,
@@ -22,7 +23,6 @@ import {
   strengthCarried,
   strengthUnloaded,
 } from './pause.ts';
-import { deficitLeft, RECOVERY_HALF_LIVES } from './recovery.ts';
 import { remainingStrength } from './remaining-strength.ts';
 
 export const ADAPTATION: Part = {
@@ -68,11 +68,10 @@ export const ADAPTATION: Part = {
     {
       heading: 'Flights, and coming back from them',
       says: 'How long flights are trained for, and defaults for what returns.',
-      formulas: [deficitLeft],
       tables: [
         shownTable(RESISTIVE_PRESCRIPTIONS),
         shownTable(FIRST_WEEKS),
-        shownTable(RECOVERY_HALF_LIVES),
+        shownTable(DEFAULT_HALF_LIVES),
         shownTable(READINESS_THRESHOLDS),
       ],
       checks: recoveryChecks,

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { callWith } from '../formula.ts';
-import { evaluate } from '../evaluate.ts';
-import { capacityIndex, capacityRatio, deficitHalfLife, deficitLeft } from './capacity-index.ts';
+import { capacityIndex, capacityRatio } from './capacity-index.ts';
 import { expectedMaximumDeSouza, expectedMaximumMyers } from './expected-maximum.ts';
 import { sdOf, valueOf, wordsOf } from './read-estimate.ts';
 import type { Stage } from './staged-estimate.ts';
@@ -47,27 +46,6 @@ test('a refused test says which of the two it was', () => {
   expect(wordsOf(capacityRatio(before.slice(0, 2), before, 178, 15))).toMatch(/^Before flight: /);
   expect(wordsOf(capacityRatio(before, before.slice(0, 2), 178, 15))).toMatch(/^This test: /);
   expect(capacityIndex(before, 142).kind).toBe('refused');
-});
-
-test('a deficit is halved in a half-life, and two deficits give the half-life back', () => {
-  fc.assert(
-    fc.property(between(0.01, 0.4), between(2, 20), between(2, 60), (start, halfLife, days) => {
-      expect(callWith(deficitLeft, [start, halfLife, halfLife])).toBeCloseTo(start / 2, 12);
-      const later = callWith(deficitLeft, [start, halfLife, days]);
-      if (later <= 0.95 * start) expect(callWith(deficitHalfLife, [start, later, days])).toBeCloseTo(halfLife, 6);
-      expect(callWith(deficitLeft, [start, halfLife, days + 1])).toBeLessThan(later);
-    }),
-  );
-  expect(callWith(deficitLeft, [0.12, 6, 0])).toBe(0.12);
-});
-
-test('a deficit that has hardly shrunk gives no half-life', () => {
-  expect(evaluate(deficitHalfLife, [0.1, 0.0951, 9])).toMatchObject({ kind: 'refused' });
-  expect(evaluate(deficitHalfLife, [0.1, 0.0949, 9])).toMatchObject({ kind: 'value' });
-});
-
-test('a deficit that shrank by exactly a twentieth is enough', () => {
-  expect(evaluate(deficitHalfLife, [0.1, 0.95 * 0.1, 9]).kind).toBe('value');
 });
 
 test('an index takes stages and a peak heart rate, and no spread of it', () => {

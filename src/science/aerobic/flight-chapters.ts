@@ -1,7 +1,7 @@
 import type { Chapter } from '../chapter.ts';
 import { AEROBIC_SESSIONS, WHOLE_PROGRAMMES } from './aerobic-sessions.table.ts';
 import { CAPACITY_CHANGES } from './capacity-changes.table.ts';
-import { capacityIndex, capacityRatio, deficitHalfLife, deficitLeft } from './capacity-index.ts';
+import { capacityIndex, capacityRatio } from './capacity-index.ts';
 import { capacityChecks, normChecks } from './capacity.checks.ts';
 import { expectedMaximumDeSouza, expectedMaximumMyers } from './expected-maximum.ts';
 import {
@@ -74,8 +74,7 @@ export const FLIGHT_CHAPTERS: readonly Chapter[] = [
   },
   {
     heading: 'Aerobic capacity in and after flight',
-    says: 'A submaximal test against itself before flight, what was published, and how a deficit heals.',
-    formulas: [deficitHalfLife, deficitLeft],
+    says: 'A submaximal test against itself before flight, and what was published.',
     methods: [capacityIndex, capacityRatio],
     tables: [shownTable(CAPACITY_CHANGES)],
     checks: capacityChecks,

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { callWith, type AnyFormula, type EntryRecord } from '../formula.ts';
 import type { Curve } from '../plot.ts';
-import { deficitLeft } from './capacity-index.ts';
 import { AEROBIC } from './chapters.ts';
 import { uptakeOfLegCycling } from './cycling.ts';
 import { targetHeartRate } from './effort-reserve.ts';
@@ -70,7 +69,6 @@ const DRAWN: readonly Drawn[] = [
   [runningPeakUnderHarness, 'in 1 g', runningPeakOnEarth, (x) => [x]],
   [runningPeakUnderHarness, 'load 0.7', runningPeakUnderHarness, (x) => [0.7, x]],
   [runningPeakUnderHarness, 'load 0.5', runningPeakUnderHarness, (x) => [0.5, x]],
-  [deficitLeft, 'half-life 6 d', deficitLeft, (x) => [0.14, 6, x]],
 ];
 
 const NAMED = DRAWN.map((drawn) => [drawn[0].record.id, drawn[1], drawn] as const);
@@ -100,18 +98,12 @@ test('a band of a factor, and of a maximal heart rate, is one standard deviation
   }
 });
 
-test('a band of a peak force, and of a deficit, is one standard deviation on the log scale', () => {
+test('a band of a peak force is one standard deviation on the log scale', () => {
   const peaks = bandOf(runningPeakUnderHarness, 'load 0.7');
   expect(peaks.length).toBeGreaterThan(20);
   for (const [, y = 0, low = 0, high = 0] of peaks) {
     expect(Math.log(high / y)).toBeCloseTo(0.15, 10);
     expect(Math.log(y / low)).toBeCloseTo(0.15, 10);
-  }
-  const deficits = bandOf(deficitLeft, 'half-life 6 d').slice(1);
-  expect(deficits.length).toBeGreaterThan(20);
-  for (const [days = 0, , low = 0, high = 0] of deficits) {
-    expect(callWith(deficitLeft, [0.14, 6 * Math.exp(-0.5), days])).toBeCloseTo(low, 10);
-    expect(callWith(deficitLeft, [0.14, 6 * Math.exp(0.5), days])).toBeCloseTo(high, 10);
   }
 });
 
@@ -162,7 +154,6 @@ test('points of studies are not joined, and every other curve is', () => {
     'Farley and McMahon 1992, walking',
     'printed in 1 g',
     'highest in flight',
-    'five people',
   ]);
   for (const { points, scattered = false } of curves) expect(points.length > 5).toBe(!scattered);
 });

@@ -26,7 +26,9 @@ test('the recomputation says what made it', () => {
 });
 
 test('every formula of this folder was recomputed, and nothing else', () => {
-  expect(Object.keys(equations).toSorted()).toEqual(formulas.map(({ record }) => record.id).toSorted());
+  // The recovery is recomputed there too, and is held beside its own law.
+  const ofThisFolder = Object.keys(equations).filter((id) => !id.startsWith('recovery/'));
+  expect(ofThisFolder.toSorted()).toEqual(formulas.map(({ record }) => record.id).toSorted());
 });
 
 test.each(formulas.map((formula) => [formula.record.id, formula] as const))(

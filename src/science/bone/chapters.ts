@@ -15,6 +15,7 @@ import { dailyLoadStimulus, equalCycles, loadStimulusRatio } from './load-stimul
 import { recoveryChecks, saturatingChecks } from './loss.checks.ts';
 import { BONE_AFTER_LANDING, MEASURED_LOSSES } from './loss-rates.table.ts';
 import { precisionChecks, scoreChecks } from './measuring.checks.ts';
+import { PUBLISHED_LOSSES } from './published-losses.table.ts';
 import { osteogenicIndex, osteogenicWeek, sensitivityAfterRest } from './osteogenic-index.ts';
 import { PRECISION_BETWEEN_TECHNOLOGISTS, WORST_ACCEPTABLE_PRECISION } from './precision.table.ts';
 import { daysToRecover, remainingDeficit } from './recovery.ts';
@@ -84,7 +85,7 @@ export const BONE: Part = {
       says: 'What was measured, and a line through it that nobody should follow far.',
       formulas: [saturatingLoss],
       methods: [fitPlateau],
-      tables: [shownTable(MEASURED_LOSSES)],
+      tables: [shownTable(MEASURED_LOSSES), shownTable(PUBLISHED_LOSSES)],
       checks: saturatingChecks,
     },
     {

@@ -4,7 +4,8 @@ import { daySpan } from '#units/quantity.ts';
 import { authorsAndYear, BONE_AFTER_LANDING, MEASURED_LOSSES } from './loss-rates.table.ts';
 import { daysToRecover, remainingDeficit } from './recovery.ts';
 import { RECOVERY_HALF_LIVES } from './recovery-half-lives.table.ts';
-import { fitPlateau, PUBLISHED_LOSSES, saturatingLoss } from './saturating-loss.ts';
+import { PUBLISHED_LOSSES } from './published-losses.table.ts';
+import { fitPlateau, saturatingLoss } from './saturating-loss.ts';
 
 const deficit = fc.double({ min: 0.5, max: 25, noNaN: true });
 const days = fc.double({ min: 0, max: 1500, noNaN: true }).map(daySpan);
@@ -67,7 +68,7 @@ test('a plateau is found again from points on its line, however many people stan
 });
 
 test('the plateau says how far its data reach', () => {
-  expect(fitPlateau(PUBLISHED_LOSSES)).toMatchObject({
+  expect(fitPlateau(PUBLISHED_LOSSES.rows)).toMatchObject({
     cautions: ['The longest flight behind it lasted 181 days; the line beyond is a guess at a shape.'],
   });
 });

@@ -1,7 +1,8 @@
 import { printedResults, printedRows, type Check } from '../check.ts';
 import { AXPE_2020, RECOMPUTED, SCIPY } from '../sources.ts';
 import { daysToRecover, remainingDeficit } from './recovery.ts';
-import { fitPlateau, PUBLISHED_LOSSES, saturatingLoss } from './saturating-loss.ts';
+import { PUBLISHED_LOSSES } from './published-losses.table.ts';
+import { fitPlateau, saturatingLoss } from './saturating-loss.ts';
 
 const SIX = 'here to six decimals';
 
@@ -16,7 +17,7 @@ export const recoveryChecks: readonly Check[] = printedRows(RECOMPUTED, 5e-7, SI
 ]);
 
 const plateau = (read: 'value' | 'sd') => (): number => {
-  const found = fitPlateau(PUBLISHED_LOSSES);
+  const found = fitPlateau(PUBLISHED_LOSSES.rows);
   return found.kind === 'estimate' ? found[read] : Number.NaN;
 };
 

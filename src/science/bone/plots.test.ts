@@ -7,7 +7,8 @@ import { equalCycles } from './load-stimulus.ts';
 import { osteogenicIndex, sensitivityAfterRest } from './osteogenic-index.ts';
 import { remainingDeficit } from './recovery.ts';
 import { effectiveCycles } from './rest-and-saturation.ts';
-import { PUBLISHED_LOSSES, saturatingLoss } from './saturating-loss.ts';
+import { PUBLISHED_LOSSES } from './published-losses.table.ts';
+import { saturatingLoss } from './saturating-loss.ts';
 import { standardScore } from './standard-score.ts';
 
 /** What is drawn, at ends that can be worked out by hand. */
@@ -143,7 +144,7 @@ test('the bending line is drawn through the published points, which stand alone'
   expect(line?.points.at(-1)?.[1]).toBeCloseTo(68.945667 * (1 - Math.exp(-6.371e-4 * 1100)), 4);
   expect(line?.scattered).toBeUndefined();
   expect(points?.scattered).toBe(true);
-  expect(points?.points).toEqual(PUBLISHED_LOSSES.map(({ days, loss }) => [days, loss]));
+  expect(points?.points).toEqual(PUBLISHED_LOSSES.rows.map(({ days, loss }) => [days, loss]));
 });
 
 test('chances are drawn around the limit, steeper where the spread is smaller', () => {

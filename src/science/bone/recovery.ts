@@ -1,5 +1,6 @@
 import { formula, type FormulaInput } from '../formula.ts';
 import { curveOf, type Curve } from '../plot.ts';
+import { partLeft } from '../recovery/halving.ts';
 import { SIBONGA_2007 } from '../sources.ts';
 import { RECOVERY_HALF_LIVES } from './recovery-half-lives.table.ts';
 import { GABEL_2022, LANG_2006, MICHALSKI_2019 } from './sources.ts';
@@ -34,7 +35,7 @@ export const remainingDeficit = formula(
     output: { name: 'remaining deficit', symbol: 'L', unit: '%' },
     source: SIBONGA_2007,
     restsOn: [LANG_2006, GABEL_2022],
-    doesNotKnow: DENSITY_ONLY,
+    doesNotKnow: `${DENSITY_ONLY} The law is recovery/part-left, here times the deficit.`,
     plot: {
       says: 'Each site from its own deficit: the hip takes more than a year to come within 2 %, pelvis and spine about half a year.',
       x: { name: 'days since landing', unit: 'd' },
@@ -54,7 +55,7 @@ export const remainingDeficit = formula(
       ],
     },
   },
-  (lost: number, days: DaySpan, half: DaySpan): number => lost * 0.5 ** (days / half),
+  (lost: number, days: DaySpan, half: DaySpan): number => lost * partLeft(days, half),
 );
 
 /** Days after landing until a deficit is down to what is taken as recovered. */

@@ -3,12 +3,13 @@ import { method } from '../method.ts';
 import { curveOf, type Curve } from '../plot.ts';
 import { AXPE_2020, OUR_OWN_DESIGN } from '../sources.ts';
 import { impossible, refused, type Refused } from './impossible.ts';
+import { PUBLISHED_LOSSES, type GroupLoss } from './published-losses.table.ts';
 import type { DaySpan } from '#units/quantity.ts';
 
 /** Loss over very long flights: a line that bends towards a plateau which nobody has seen. */
 
-/** As printed, of femoral necks: a half-life of 1088 days, a time constant of 1570 [1/d]. */
-const RATE_PER_DAY = 6.371e-4;
+/** Of the bone that can be lost, the part lost each day; of femoral necks: a half-life of 1088 days [1/d]. */
+export const BONE_SATURATION = 6.371e-4;
 
 const FAR_OUTSIDE =
   'Anything beyond the flights behind it, the longest of a few months: a half-life of three years is read from data of half a year, which a straight line fits as well. The plateau is an extrapolation, no forecast for a person.';
@@ -32,13 +33,13 @@ export const saturatingLoss = formula(
     inputs: [plateau, days],
     output: { name: 'loss', symbol: 'L', unit: '%' },
     source: AXPE_2020,
-    doesNotKnow: FAR_OUTSIDE,
+    doesNotKnow: `${FAR_OUTSIDE} projection/bone-course-saturating has the same constant, as months of loss at the rate of the first day.`,
     plot: {
       says: 'The published points crowd at half a year; everything to the right of them is the shape that somebody chose.',
       x: { name: 'days in flight', unit: 'd' },
       y: { name: 'loss at the femoral neck', unit: '%' },
       curves: (): readonly Curve[] => {
-        const fitted = fitPlateau(PUBLISHED_LOSSES);
+        const fitted = fitPlateau(PUBLISHED_LOSSES.rows);
         return [
           ...(fitted.kind === 'estimate'
             ? [curveOf('towards the plateau', saturatingLoss, [0, 1100], (at) => [fitted.value, at])]
@@ -46,34 +47,14 @@ export const saturatingLoss = formula(
           {
             label: 'published, each for its people',
             scattered: true,
-            points: PUBLISHED_LOSSES.map(({ days: at, loss }) => [at, loss] as const),
+            points: PUBLISHED_LOSSES.rows.map(({ days: at, loss }) => [at, loss] as const),
           },
         ];
       },
     },
   },
-  (most: number, at: DaySpan): number => most * -Math.expm1(-RATE_PER_DAY * at),
+  (most: number, at: DaySpan): number => most * -Math.expm1(-BONE_SATURATION * at),
 );
-
-/** Mean loss of some people after some days [%]. */
-export interface GroupLoss {
-  readonly days: number;
-  readonly loss: number;
-  readonly people: number;
-}
-
-/** As compiled there for the femoral neck; a loss is positive here. */
-export const PUBLISHED_LOSSES: readonly GroupLoss[] = [
-  { days: 132, loss: 1.3, people: 1 },
-  { days: 132, loss: 6, people: 1 },
-  { days: 145, loss: 4.5, people: 1 },
-  { days: 150, loss: 9.4, people: 16 },
-  { days: 169, loss: 3.5, people: 1 },
-  { days: 169, loss: 3.1, people: 1 },
-  { days: 176, loss: 11.4, people: 1 },
-  { days: 176, loss: 5.3, people: 1 },
-  { days: 181, loss: 6.8, people: 46 },
-];
 
 export type FittedPlateau =
   | { readonly kind: 'estimate'; readonly value: number; readonly sd: number; readonly cautions: readonly string[] }
@@ -111,7 +92,11 @@ export const fitPlateau = method(
     );
     if (groups.length < 2) return refused([`A plateau needs at least two groups; there are ${groups.length}.`]);
     if (reasons.length > 0) return refused(reasons);
-    const weighed = groups.map(({ days: at, loss, people }) => ({ g: -Math.expm1(-RATE_PER_DAY * at), loss, people }));
+    const weighed = groups.map(({ days: at, loss, people }) => ({
+      g: -Math.expm1(-BONE_SATURATION * at),
+      loss,
+      people,
+    }));
     const squares = weighed.reduce((sum, { g, people }) => sum + people * g * g, 0);
     const value = weighed.reduce((sum, { g, loss, people }) => sum + people * g * loss, 0) / squares;
     const left = weighed.reduce((sum, { g, loss, people }) => sum + people * (loss - value * g) ** 2, 0);

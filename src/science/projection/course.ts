@@ -1,3 +1,4 @@
+import { BONE_SATURATION } from '../bone/saturating-loss.ts';
 import { formula, type FormulaInput, type FormulaRecord } from '../formula.ts';
 import { curveOf, type Curve } from '../plot.ts';
 import { AXPE_2020, ENGLISH_2020, LEBLANC_2000, MOORE_2014, MOORE_2015, OUR_OWN_DESIGN } from '../sources.ts';
@@ -103,9 +104,6 @@ export const boneCourse = formula(
   (day: number): number => day / DAYS_PER_MONTH,
 );
 
-/** Of the bone that can be lost, the part lost each day. */
-const BONE_SATURATION = 6.371e-4;
-
 /** Course of the loss of bone mineral in flight, saturating [months]. */
 export const boneCourseSaturating = formula(
   record('bone-course-saturating', {
@@ -115,7 +113,7 @@ export const boneCourseSaturating = formula(
     output: MONTHS,
     source: AXPE_2020,
     doesNotKnow:
-      'The constant was fitted to the femoral necks of 69 people after flights of 132 to 228 days, most of them as the means of two groups; that it begins with the rate of the steady course is our own choice.',
+      'The constant was fitted to the femoral necks of 69 people after flights of 132 to 228 days, most of them as the means of two groups; that it begins with the rate of the steady course is our own choice. bone/saturating-loss has the same constant, with a plateau in percent.',
     plot: {
       says: 'Both begin alike; after a year the saturating course has lost eleven parts in a hundred less.',
       x: { name: 'days after launch', unit: 'd' },

@@ -16,7 +16,13 @@ export interface RecoveryConstant {
   /** How the constant came about. */
   readonly made: 'computed from the fact' | 'our own design';
   readonly source: Source;
+  /** Whose means the fact is. */
+  readonly people: number;
+  /** What else stands in this book for the same, and why it differs. */
+  readonly elsewhere: string;
 }
+
+type Whose = Pick<RecoveryConstant, 'people'> & Partial<Pick<RecoveryConstant, 'elsewhere'>>;
 
 const computed = (
   quality: string,
@@ -24,6 +30,7 @@ const computed = (
   timeConstant: number,
   logSd: number,
   source: Source,
+  { people, elsewhere = 'Nothing.' }: Whose,
 ): RecoveryConstant => ({
   quality,
   fact,
@@ -31,16 +38,12 @@ const computed = (
   logSd,
   made: 'computed from the fact',
   source,
+  people,
+  elsewhere,
 });
 
-const chosen = (
-  quality: string,
-  fact: string,
-  timeConstant: number,
-  logSd: number,
-  source: Source,
-): RecoveryConstant => ({
-  ...computed(quality, fact, timeConstant, logSd, source),
+const chosen = (...written: Parameters<typeof computed>): RecoveryConstant => ({
+  ...computed(...written),
   made: 'our own design',
 });
 
@@ -51,6 +54,7 @@ export const RECOVERY_CONSTANTS: readonly RecoveryConstant[] = [
     2,
     0.5,
     MECK_2001,
+    { people: 6 },
   ),
   chosen(
     'Standing balance, six conditions',
@@ -58,6 +62,7 @@ export const RECOVERY_CONSTANTS: readonly RecoveryConstant[] = [
     4,
     0.5,
     BALANCE_2023,
+    { people: 33 },
   ),
   computed(
     'Obstacle course',
@@ -65,6 +70,7 @@ export const RECOVERY_CONSTANTS: readonly RecoveryConstant[] = [
     timeConstantOfLogTime(15, 1.48, 0.95),
     0.5,
     MULAVARA_2010,
+    { people: 18 },
   ),
   computed(
     'Peak oxygen uptake',
@@ -72,6 +78,11 @@ export const RECOVERY_CONSTANTS: readonly RecoveryConstant[] = [
     timeConstantOfTwo(15, 2, 1, 30),
     0.4,
     MOORE_2014,
+    {
+      people: 14,
+      elsewhere:
+        'This is a half-life of 10.0 d. 6 d in projection/quantities: five people (Moore 2010) tested on days 1 and 10, in litres. Two small groups, and a second test after ten days against one after thirty: where the first days bring most back, the later test reads slower.',
+    },
   ),
   computed(
     'Isokinetic strength, overall',
@@ -79,6 +90,7 @@ export const RECOVERY_CONSTANTS: readonly RecoveryConstant[] = [
     timeConstantOfTwo(12.5, 5, 5, 30),
     0.5,
     ENGLISH_2015,
+    { people: 37, elsewhere: 'This is a half-life of 18.9 d. 21 d in recovery/half-lives, our own and rounded.' },
   ),
   computed(
     'Ankle plantar flexion',
@@ -86,6 +98,7 @@ export const RECOVERY_CONSTANTS: readonly RecoveryConstant[] = [
     timeConstantOfTwo((100 * 14) / 134, (100 * 2) / 134, 5, 30),
     0.5,
     ENGLISH_2020,
+    { people: 17, elsewhere: 'This is a half-life of 8.9 d. 14 d in recovery/half-lives, our own and rounded up.' },
   ),
   computed(
     'Knee flexion, 60°/s',
@@ -93,6 +106,11 @@ export const RECOVERY_CONSTANTS: readonly RecoveryConstant[] = [
     timeConstantOfTwo((100 * 11) / 113, (100 * 6) / 113, 5, 30),
     0.6,
     ENGLISH_2020,
+    {
+      people: 17,
+      elsewhere:
+        'This is a half-life of 28.6 d. 28 d for the knee in recovery/half-lives; 43 d for its extension in projection/quantities.',
+    },
   ),
   chosen(
     'Knee extension, 60°/s',
@@ -100,21 +118,31 @@ export const RECOVERY_CONSTANTS: readonly RecoveryConstant[] = [
     40,
     0.7,
     ENGLISH_2020,
+    {
+      people: 17,
+      elsewhere:
+        'This is a half-life of 27.7 d. 43 d in projection/quantities, from 26 people: the 9 who trained heavy and short are in it, of whom something can be read; 28 d in recovery/half-lives, our own.',
+    },
   ),
-  chosen('Jump power', 'not back on day 21 in one person', 25, 0.6, PETERSEN_2017),
+  chosen('Jump power', 'not back on day 21 in one person', 25, 0.6, PETERSEN_2017, { people: 1 }),
   computed(
     'Bone density of the hip',
     'about half recovered by nine months (270 days)',
     timeConstantOfHalfLife(270),
     0.5,
     SIBONGA_2007,
+    {
+      people: 45,
+      elsewhere:
+        'This is a half-life of 270 d, of what was printed over all. 211 d for the femoral neck and 255 d for the trochanter in bone/recovery-half-lives: fits of the same study to single sites.',
+    },
   ),
 ];
 
 const table: SourcedTable<RecoveryConstant> = {
   record: {
     id: 'return/recovery-constants',
-    revision: 1,
+    revision: 2,
     title: 'Time constants of recovery, as priors',
     source: OUR_OWN_DESIGN,
     restsOn: [
@@ -130,7 +158,7 @@ const table: SourcedTable<RecoveryConstant> = {
       SCOTT_2023,
     ],
     doesNotKnow:
-      'This person: changes over a flight ran from −30 to +5 % among 46 people who trained much alike. Most constants rest on two or three means of a group, and the spread of each is our own. A prior is no promise.',
+      'This person: changes over a flight ran from −30 to +5 % among 46 people who trained much alike. Most constants rest on two or three means of a group, and the spread of each is our own. A prior is no promise. A half-life is the time constant times ln(2); the law is recovery/part-left.',
   },
   columns: [
     { name: 'quality', unit: '' },
@@ -139,15 +167,19 @@ const table: SourcedTable<RecoveryConstant> = {
     { name: 'log standard deviation', unit: 'ln' },
     { name: 'constant is', unit: '' },
     { name: 'fact is', unit: '' },
+    { name: 'people', unit: 'people' },
+    { name: 'elsewhere in this book', unit: '' },
   ],
   rows: RECOVERY_CONSTANTS,
-  cells: ({ quality, fact, timeConstant, logSd, made, source }) => [
+  cells: ({ quality, fact, timeConstant, logSd, made, source, people, elsewhere }) => [
     quality,
     fact,
     Number(timeConstant.toFixed(1)),
     logSd,
     made,
     source.status,
+    people,
+    elsewhere,
   ],
 };
 

@@ -2,6 +2,7 @@ import type { Condition, FormulaInput } from '../formula.ts';
 import { formula } from '../formula.ts';
 import { days } from './inputs.ts';
 import { curveOf, type Curve } from '../plot.ts';
+import { halfLifeBetween } from '../recovery/halving.ts';
 import { OUR_OWN_DESIGN } from '../sources.ts';
 import { MULAVARA_2010 } from './sources.ts';
 
@@ -30,7 +31,7 @@ export const recoveredLevel = formula(
     inputs: [lossInput('loss on landing day', 'δ'), constant, time],
     output: { name: 'level', symbol: 'y', unit: '%' },
     source: OUR_OWN_DESIGN,
-    doesNotKnow: SHAPE,
+    doesNotKnow: `${SHAPE} It is the law of recovery/part-left with a time constant, τ = h / ln(2), since the forecast of a recovery is made in time constants.`,
     plot: {
       says: 'A loss of 20 % with a short, a middling and a long time constant: balance, oxygen uptake, knee flexion.',
       x: { name: 'time since landing', unit: 'd' },
@@ -83,9 +84,11 @@ export const timeConstantOfTwo = formula(
     output: { name: 'time constant', symbol: 'τ', unit: 'd' },
     conditions: [LATER, SMALLER],
     source: OUR_OWN_DESIGN,
-    doesNotKnow: 'The error of either loss: where they lie close together, the constant is mostly noise.',
+    doesNotKnow:
+      'The error of either loss: where they lie close together, the constant is mostly noise. It is the half-life of recovery/half-life-between over ln(2).',
   },
-  (first: number, second: number, from: number, to: number): number => (to - from) / Math.log(first / second),
+  (first: number, second: number, from: number, to: number): number =>
+    halfLifeBetween(first, second, to - from) / Math.LN2,
 );
 
 /** Time constant of a time that recovers on its log scale (d). */
