@@ -32,6 +32,9 @@ export const gripStandardScore = formula(
   (value: Kilograms, mean: Kilograms, sd: Kilograms): number => (value - mean) / sd,
 );
 
+/** [years] */
+const OLDEST = 120;
+
 export interface GripTest {
   readonly sex: 'male' | 'female';
   /** In whole or broken years on the day of the test. */
@@ -64,11 +67,11 @@ export const gripScore = method(
     title: 'A grip among people of the same age, sex and side',
     equations: ['x_kg = 0.45359237 · x_lb', 'z = (x − m) / s'],
     inputs: [
-      { name: 'age', symbol: 'a', unit: 'years', possible: [20, 120], valid: [20, 90] },
+      { name: 'age', symbol: 'a', unit: 'years', possible: [20, OLDEST], valid: [20, 90] },
       ...gripStandardScore.record.inputs.slice(0, 1),
     ],
     outputs: [gripStandardScore.record.output],
-    refuses: ['An age under 20 years.', 'A grip that is not above 0 and at most 150 kg.'],
+    refuses: ['An age under 20 years or over 120.', 'A grip that is not above 0 and at most 150 kg.'],
     source: MATHIOWETZ_1985,
     restsOn: [DODDS_2014],
     doesNotKnow: gripNorms.record.doesNotKnow,
@@ -78,6 +81,7 @@ export const gripScore = method(
       return { kind: 'refused', reason: `A grip must lie above 0 and at most at 150 kg; it is ${value}.` };
     const norm = gripNorms.rows.findLast((each) => age >= each.from);
     if (!norm) return { kind: 'refused', reason: `Norms begin at 20 years; the age is ${age}.` };
+    if (age > OLDEST) return { kind: 'refused', reason: `An age must lie at most at ${OLDEST} years; it is ${age}.` };
     const people = sex === 'male' ? 'men' : 'women';
     const [mean, sd] = norm[people][side].map((pounds) => kilogramsOf(pounds * KILOGRAMS_PER_POUND)) as [
       Kilograms,

@@ -213,6 +213,8 @@ test('heavy grip and pulling are spared two days before, and looked after first 
       reason: expect.stringContaining('ahead') as string,
     });
   expect(spaceWalkRulesBefore(0).kind).toBe('estimate');
+  expect(spaceWalkRulesBefore(8760).kind).toBe('estimate');
+  expect(spaceWalkRulesBefore(8761)).toMatchObject({ kind: 'refused' });
 });
 
 const rotations = (external: number, internal: number) => ({

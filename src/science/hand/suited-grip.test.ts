@@ -156,6 +156,8 @@ test('a best of three is scored with a caution, and ages and grips without a nor
     reason: expect.stringContaining('19.9') as string,
   });
   expect(gripScore({ ...grip, age: 20 }).kind).toBe('estimate');
+  expect(gripScore({ ...grip, age: 120 }).kind).toBe('estimate');
+  expect(gripScore({ ...grip, age: 120.1 })).toMatchObject({ kind: 'refused' });
   for (const impossible of [0, 151]) expect(gripScore({ ...grip, grip: kilograms(impossible) }).kind).toBe('refused');
   expect(gripScore({ ...grip, grip: kilograms(150) }).kind).toBe('estimate');
 });
