@@ -68,6 +68,7 @@ test('an issued card is not to be written, and says so', async () => {
   await openSheet(page, 'ines-okafor-lund');
   await page.keyboard.press('e');
   await page.getByText('This card is issued and stands as it was signed.').waitFor();
+  expect(await page.getByRole('textbox', { name: /^Back squat/ }).count()).toBe(0);
 });
 
 test('a lift is left out of one session with a reason', async () => {

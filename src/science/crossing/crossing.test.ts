@@ -9,7 +9,7 @@ import { evaluate } from '../evaluate.ts';
 import type { Plot } from '../plot.ts';
 import { axialExcess } from './axial-load.ts';
 import { barEquivalent, carriesEvidence, machineTarget, programmeFractionOf, trueFraction } from './crossing.ts';
-import { flightLoad, flightTarget } from './flight-reckonings.ts';
+import { flightLoad, flightTarget } from './flight-reckonings.setup.ts';
 import {
   barFractionOfSystemFraction,
   machineLoadByBar,

@@ -2,7 +2,7 @@ import { boneDensity } from '#units/quantity.ts';
 import { standardScore } from '../bone/standard-score.ts';
 import { printedResults, printedRows, type Check } from '../check.ts';
 import { RECOMPUTED, SCIPY } from '../sources.ts';
-import { halfLifeBetween, partLeftAfterLanding } from './after-landing.ts';
+import { halfLifeBetween, partLeft } from '../recovery/halving.ts';
 import { boneChange, boneChangeSd, densityAfterChange, measuredChangeSd, rateStandardError } from './bone-change.ts';
 import { boneRatePosterior, boneRatePrior } from './bone-rate.ts';
 import { boneCourse, boneCourseSaturating } from './course.ts';
@@ -78,15 +78,15 @@ export const scoreChecks: readonly Check[] = (
 
 export const landingChecks: readonly Check[] = [
   ...printedRows(RECOMPUTED, 5e-7, SIX, [
-    [partLeftAfterLanding, [365, 211], 0.301482],
-    [partLeftAfterLanding, [9, 6], 0.353553],
-    [partLeftAfterLanding, [0, 43], 1],
+    [partLeft, [365, 211], 0.301482],
+    [partLeft, [9, 6], 0.353553],
+    [partLeft, [0, 43], 1],
     [halfLifeBetween, [11.745, 4.027, 9], 5.827999],
   ]),
   {
     kind: 'series',
     title: 'Deficit of the femoral neck 180 days after landing [%]',
-    compute: () => -3.2428843597728356 * partLeftAfterLanding(180, FEMORAL_NECK.halfLife),
+    compute: () => -3.2428843597728356 * partLeft(180, FEMORAL_NECK.halfLife),
     printed: -1.795265,
     within: 5e-7,
     because: SIX,

@@ -1,7 +1,7 @@
 import type { Part } from '../chapter.ts';
 import { shownTable } from '../sourced-table.ts';
 import { adherenceQuantile, adherenceSd, expectedAdherence } from './adherence.ts';
-import { halfLifeBetween, partLeftAfterLanding } from './after-landing.ts';
+import { halfLifeBetween, partLeft } from '../recovery/halving.ts';
 import { amplitudeOfChange, amplitudeOfStudies } from './amplitude.ts';
 import { boneChange, boneChangeSd, densityAfterChange, measuredChangeSd, rateStandardError } from './bone-change.ts';
 import { boneRatePosterior } from './bone-rate.ts';
@@ -68,7 +68,7 @@ export const PROJECTION: Part = {
     {
       heading: 'After landing',
       says: 'What comes back, by halves.',
-      formulas: [partLeftAfterLanding, halfLifeBetween],
+      formulas: [partLeft, halfLifeBetween],
       checks: landingChecks,
     },
     {

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { MEASURED_LOSSES } from '../bone/loss-rates.table.ts';
 import { RECOVERY_HALF_LIVES } from '../bone/recovery-half-lives.table.ts';
 import { impossibilities } from '../evaluate.ts';
-import { halfLifeBetween, partLeftAfterLanding } from './after-landing.ts';
+import { halfLifeBetween, partLeft } from '../recovery/halving.ts';
 import { amplitudeOfChange, amplitudeOfStudies } from './amplitude.ts';
 import { boneRatePosterior, boneRatePrior, type BoneRate, type EarlierMission } from './bone-rate.ts';
 import { boneCourse, boneCourseSaturating, oxygenUptakeCourse, strengthCourse } from './course.ts';
@@ -180,7 +180,7 @@ test('a half-life gives back the deficits that it was read from', () => {
       fc.double({ min: 1, max: 500, noNaN: true }),
       (first, left, days) => {
         const half = halfLifeBetween(first, first * left, days);
-        expect(partLeftAfterLanding(days, half)).toBeCloseTo(left, 10);
+        expect(partLeft(days, half)).toBeCloseTo(left, 10);
       },
     ),
   );

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { adherenceBelow, adherenceQuantile, adherenceSd, expectedAdherence } from './adherence.ts';
-import { halfLifeBetween, partLeftAfterLanding } from './after-landing.ts';
+import { halfLifeBetween, partLeft } from '../recovery/halving.ts';
 import { amplitudeOfChange, amplitudeOfStudies } from './amplitude.ts';
 import { boneChangeSd, densityAfterChange, measuredChangeSd } from './bone-change.ts';
 import { boneRatePosterior, boneRatePrior, type EarlierMission } from './bone-rate.ts';
@@ -313,7 +313,7 @@ test('bone as in the worked example', () => {
           near(result.kind === 'estimate' ? result.value : Number.NaN, chance);
         }
       }
-      near(after.change * partLeftAfterLanding(180, 211), left180);
+      near(after.change * partLeft(180, 211), left180);
     }),
   ).toEqual([]);
 });
@@ -367,7 +367,7 @@ test.each(fixture.mixtures)('quantiles of a mixture of $components.length', ({ c
 test.each(fixture.left)('%d days after landing at a half-life of %d', (days, half, left) => {
   expect(
     apart((near) => {
-      near(partLeftAfterLanding(days, half), left);
+      near(partLeft(days, half), left);
     }),
   ).toEqual([]);
 });
