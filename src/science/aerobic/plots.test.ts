@@ -83,6 +83,19 @@ const bandOf = (entry: { readonly record: EntryRecord }, label: string): readonl
   return (curve?.band ?? []).map(([low, high], place) => [...(curve?.points[place] ?? []), low, high]);
 };
 
+test('the factors are drawn over the loads that they are valid for', () => {
+  for (const [entry, label] of [
+    [runningCostFactor, 'used here'],
+    [walkingCostFactor, 'walking'],
+  ] as const) {
+    const loads = curvesOf(entry)
+      .get(label)
+      ?.points.map(([load]) => load);
+    expect(loads?.[0]).toBeCloseTo(0.3, 10);
+    expect(loads?.at(-1)).toBeCloseTo(1.1, 10);
+  }
+});
+
 test('a band of a factor, and of a maximal heart rate, is one standard deviation to each side', () => {
   const bands: readonly (readonly [readonly (readonly number[])[], (x: number) => number])[] = [
     [bandOf(runningCostFactor, 'used here'), (x) => callWith(sdOfRunningCostFactor, [x])],
