@@ -6,6 +6,8 @@ import { workIncrements, type Card, type CardItem } from '#domain/card.ts';
 import { idOf } from '#domain/identity.ts';
 import type { Machine } from '#domain/catalogue.ts';
 import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
+import { SHIPPED_EXERCISES } from '#shipped/exercises/shipped-exercises.ts';
+import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { FREE_BAR } from '#shipped/shipped-house.ts';
 import { LAUNCH, onFlightDay, PERSON, Rehearsal, type BodySketch } from './rehearsal/rehearsal.ts';
 
@@ -205,4 +207,31 @@ test('a launch that slips moves the road with it: the session of L−21 stays th
     before.session,
     before.items.map(barOf),
   ]);
+});
+
+test('an exercise that is not made for the machine of its line is left out, and holds the card back', () => {
+  const rehearsal = prepared({ sex: 'male', mass: '80', squat: '120' }, addDays(GENERAL_MONDAY, -10));
+  const squat = rehearsal.known().house.exercises.get(idOf('back-squat'));
+  if (!squat) throw new Error('There is no squat.');
+  rehearsal.add({
+    kind: 'catalogued',
+    entry: { kind: 'exercise', exercise: { ...squat, machineKinds: ['resistive machine'] } },
+  });
+  const found = rehearsal.road(GENERAL_MONDAY, 1).cards.find((card) => card.day === GENERAL_MONDAY);
+  expect(found?.state === 'planned' ? found.gaps : []).toEqual([
+    'Back squat: left out: back squat is not done on a free bar; the programme is to be changed',
+  ]);
+});
+
+test('the shipped programmes put every exercise on a machine that it is made for', () => {
+  const wrong = [PREPARATION_PROGRAMME, SET_PROGRAMME].flatMap(({ phases }) =>
+    phases.flatMap(({ sessions }) =>
+      sessions.flatMap(({ items }) =>
+        items.filter(
+          (item) => !SHIPPED_EXERCISES.find(({ id }) => id === item.exercise)?.machineKinds.includes(item.machineKind),
+        ),
+      ),
+    ),
+  );
+  expect(wrong.map(({ id }) => id)).toEqual([]);
 });

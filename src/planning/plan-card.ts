@@ -51,10 +51,18 @@ const sessionOn = (context: PlanContext, on: Day) => {
   return { programme, ...at, session, deload: isDeloadWeek(at.phase, at.week) ? at.phase.deload : null };
 };
 
+/** An exercise on a machine that it is not made for would be loaded by the wrong share. What an old log does not say stands. */
+const isMadeFor = ({ machineKinds }: Exercise, kind: ProgrammeItem['machineKind']): boolean =>
+  machineKinds.length === 0 || machineKinds.includes(kind);
+
 const place = (context: PlanContext, progress: Progress, on: Day, found: Found, item: ProgrammeItem): Placed | null => {
   const exercise = context.known.house.exercises.get(item.exercise);
   if (!exercise) return null;
   const machine = machineOn(context.known, item.machineKind, on);
+  if (!isMadeFor(exercise, item.machineKind)) {
+    const says = `left out: ${exercise.name.toLowerCase()} is not done on a ${item.machineKind}; the programme is to be changed`;
+    return { item, exercise, machine, planned: { kind: 'left out', says, gap: true } };
+  }
   if (!machine) {
     const says = `left out: there is no ${item.machineKind} here${insteadHere(context, exercise, on)}`;
     return { item, exercise, machine, planned: { kind: 'left out', says, gap: false } };
