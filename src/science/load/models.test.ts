@@ -146,7 +146,7 @@ test('wrong constants fit the worked tests better than the true ones, and still 
 });
 
 test('the cautions name the region, and say where it touches the end of the grid', () => {
-  const fit = exampleFit();
+  const fit = impulseResponseFit(EXAMPLE_FIT);
   expect(fit.kind === 'estimate' && fit.cautions).toEqual([
     '329 pairs of time constants fit as well: gain 20 to 66 days, fatigue 4 to 18 days.',
     'The region touches the end of the grid: it goes further.',
