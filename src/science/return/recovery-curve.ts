@@ -113,7 +113,8 @@ export const timeConstantOfLogTime = formula(
     conditions: [
       {
         says: 'The share lies above that of landing day.',
-        holds: (_days, ratio = 1, share = 1) => ratio * share > 1,
+        // A hair above, binary fractions leave nothing of the difference of the logarithms.
+        holds: (_days, ratio = 1, share = 1) => ratio * share > 1 + 1e-9,
       },
     ],
     source: MULAVARA_2010,
