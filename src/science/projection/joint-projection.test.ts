@@ -14,25 +14,28 @@ const modelOf = (made: ModelResult): ProjectionModel => {
   return made.model;
 };
 
-const UPTAKE = modelOf(
-  logModel({
-    quantity: OXYGEN_UPTAKE,
-    course: oxygenUptakeCourse,
-    pre: { value: 42, sd: 0.03 },
-    tests: [
-      { day: 15, value: 36.5, sd: 0.06 },
-      { day: 45, value: 37.5, sd: 0.06 },
-    ],
-    training: { planned: 540, reference: 600, done: 19, missed: 5 },
-  }),
-);
-const BONE = modelOf(
-  boneModel({
-    site: FEMORAL_NECK,
-    missions: [{ change: -4, months: 6, scanSd: 1.8 }],
-    training: { planned: 540, reference: 600, done: 19, missed: 5 },
-  }),
-);
+/** Made in each test: a fault in the making is a fault of that test. */
+const uptake = (): ProjectionModel =>
+  modelOf(
+    logModel({
+      quantity: OXYGEN_UPTAKE,
+      course: oxygenUptakeCourse,
+      pre: { value: 42, sd: 0.03 },
+      tests: [
+        { day: 15, value: 36.5, sd: 0.06 },
+        { day: 45, value: 37.5, sd: 0.06 },
+      ],
+      training: { planned: 540, reference: 600, done: 19, missed: 5 },
+    }),
+  );
+const bone = (): ProjectionModel =>
+  modelOf(
+    boneModel({
+      site: FEMORAL_NECK,
+      missions: [{ change: -4, months: 6, scanSd: 1.8 }],
+      training: { planned: 540, reference: 600, done: 19, missed: 5 },
+    }),
+  );
 
 const DRAWS = 20_000;
 const LEVELS = [0.05, 0.25, 0.5, 0.75, 0.95];
@@ -40,7 +43,9 @@ const LEVELS = [0.05, 0.25, 0.5, 0.75, 0.95];
 const errorAt = (level: number, draws = DRAWS): number => 4 * Math.sqrt((level * (1 - level)) / draws);
 
 const GIVEN: JointGiven = {
-  model: UPTAKE,
+  get model() {
+    return uptake();
+  },
   of: 'value',
   landings: landingWindow(150, 190),
   days: [5, 15, 60, 120, 150],
@@ -56,10 +61,11 @@ const bandsOf = (given: JointGiven): Extract<JointResult, { kind: 'bands' }> => 
 };
 
 test.each([
-  ['value of oxygen uptake', UPTAKE, 'value'],
-  ['ratio of oxygen uptake', UPTAKE, 'ratio to own pre'],
-  ['change of bone', BONE, 'value'],
-] as const)('in flight drawn bands lie where the closed form has them: %s', (_, model, of) => {
+  ['value of oxygen uptake', uptake, 'value'],
+  ['ratio of oxygen uptake', uptake, 'ratio to own pre'],
+  ['change of bone', bone, 'value'],
+] as const)('in flight drawn bands lie where the closed form has them: %s', (_, make, of) => {
+  const model = make();
   for (const { day, values } of bandsOf({ ...GIVEN, model, of }).days) {
     const components = componentsOn(model, day, of);
     for (const [place, level] of LEVELS.entries()) {
@@ -70,27 +76,52 @@ test.each([
   }
 });
 
-test('on the landing day, whichever it is, they lie where the mixture over landings has them', () => {
-  // Nobody recovers and the course stands still from here on, so that the last day shows what was there at landing.
-  const still: ProjectionModel = { ...UPTAKE, halfLife: 1e12 };
-  const landings = [
-    { day: 60, weight: 1 },
-    { day: 150, weight: 2 },
-    { day: 300, weight: 1 },
-  ];
-  const landed = valueAtLanding(still, landings, 'value');
+/** Nobody recovers, so that after landing a day shows what was there on landing. */
+const still = (): ProjectionModel => ({ ...uptake(), halfLife: 1e12 });
+const LANDINGS = [
+  { day: 60, weight: 1 },
+  { day: 150, weight: 2 },
+  { day: 300, weight: 1 },
+];
+
+test('where some have landed and some have not, they lie where the mixture over landings has them', () => {
+  for (const { day, values } of bandsOf({ ...GIVEN, model: still(), landings: LANDINGS, days: [30, 100, 200, 301] })
+    .days) {
+    const components = LANDINGS.flatMap(({ day: landing, weight }) =>
+      componentsOn(still(), Math.min(day, landing), 'value').map((each) => ({
+        ...each,
+        weight: (each.weight * weight) / 4,
+      })),
+    );
+    for (const [place, level] of LEVELS.entries()) {
+      const exact = mixtureBelow(components, Math.log(values[place] ?? Number.NaN));
+      expect(Math.abs(exact - level)).toBeLessThan(errorAt(level));
+    }
+  }
+});
+
+test('the mixture over landings is that of the value at landing', () => {
+  const landed = valueAtLanding(still(), LANDINGS, 'value');
   if (landed.kind === 'refused') throw new Error(landed.reason);
-  const [last] = bandsOf({ ...GIVEN, model: still, landings, days: [301] }).days;
+  const [last] = bandsOf({ ...GIVEN, model: still(), landings: LANDINGS, days: [301] }).days;
   for (const [place, level] of LEVELS.entries()) {
     const exact = mixtureBelow(landed.components, Math.log(last?.values[place] ?? Number.NaN));
     expect(Math.abs(exact - level)).toBeLessThan(errorAt(level));
   }
 });
 
+test('nobody jumps at landing: who does not recover stays where they were', () => {
+  const landings = [{ day: 150, weight: 1 }];
+  const { days, lowest } = bandsOf({ ...GIVEN, draws: 1000, model: still(), landings, days: [150, 151, 152] });
+  for (const [place] of LEVELS.entries())
+    for (const values of [days[1]?.values, days[2]?.values, lowest])
+      expect(values?.[place]).toBeCloseTo(days[0]?.values[place] ?? Number.NaN, 9);
+});
+
 test('after landing half of the deficit is left after a half-life, its pace spread as said', () => {
   // One person known exactly: what is left after h days is 2^(−1/x), x log-normal with SD 0.5.
   const known: ProjectionModel = {
-    ...BONE,
+    ...bone(),
     driftPerDay: 0,
     slices: [
       {
@@ -113,10 +144,10 @@ test('after landing half of the deficit is left after a half-life, its pace spre
 
 test('drift is a walk: what it adds between two days is their difference, and the lowest value is below both', () => {
   const drifting: ProjectionModel = {
-    ...BONE,
+    ...bone(),
     course: () => 0,
     driftPerDay: 0.01,
-    slices: BONE.slices.map((slice) => ({ ...slice, state: { level: 0, amplitude: 0, covariance: [0, 0, 0, 0] } })),
+    slices: bone().slices.map((slice) => ({ ...slice, state: { level: 0, amplitude: 0, covariance: [0, 0, 0, 0] } })),
   };
   const days = Array.from({ length: 200 }, (_, day) => day + 1);
   const walk = bandsOf({ ...GIVEN, model: drifting, landings: [{ day: 200, weight: 1 }], days });
@@ -191,7 +222,7 @@ test('shares under a line grow with the line, and "ever" is no smaller than on a
   if (under?.kind !== 'estimate') throw new Error('There is a share.');
   expect(under.byDay).toHaveLength(GIVEN.days.length);
   for (const [place, day] of GIVEN.days.entries()) {
-    const exact = mixtureBelow(componentsOn(UPTAKE, day, 'value'), Math.log(33));
+    const exact = mixtureBelow(componentsOn(uptake(), day, 'value'), Math.log(33));
     expect(Math.abs((under.byDay[place] ?? Number.NaN) - exact)).toBeLessThan(errorAt(exact));
   }
   expect(under.ever).toBeGreaterThanOrEqual(Math.max(...under.byDay));
@@ -201,11 +232,11 @@ test('shares under a line grow with the line, and "ever" is no smaller than on a
 test('a line on the scale of percent is taken as it is', () => {
   const { under } = bandsOf({
     ...GIVEN,
-    model: BONE,
+    model: bone(),
     days: [150],
     line: ownLine('two percent', -2),
   });
-  const exact = mixtureBelow(componentsOn(BONE, 150, 'value'), -2);
+  const exact = mixtureBelow(componentsOn(bone(), 150, 'value'), -2);
   if (under?.kind !== 'estimate') throw new Error('There is a share.');
   expect(Math.abs((under.byDay[0] ?? Number.NaN) - exact)).toBeLessThan(errorAt(exact));
 });
@@ -254,7 +285,7 @@ test.each<readonly [Partial<JointGiven>, RegExp]>([
   [{ levels: [] }, /Levels must ascend, from 0 to 1/],
   [{ levels: [0.9, 0.5] }, /Levels must ascend/],
   [{ levels: [1.1] }, /Levels must ascend/],
-  [{ model: { ...UPTAKE, slices: [] } }, /holds nothing to draw from/],
+  [{ model: { ...uptake(), slices: [] } }, /holds nothing to draw from/],
   [{ landings: [] }, /No landing day was given that could happen/],
   [{ landings: [{ day: 150, weight: 0 }] }, /No landing day was given that could happen/],
   [{ landings: [{ day: 150.5, weight: 1 }] }, /whole day, 1 to 3650 after launch.*day 150.5/],
@@ -271,6 +302,20 @@ test('both ends of what is possible are taken', () => {
   const ends = { draws: 100, days: [0, 36_500], levels: [0, 1] };
   expect(bandsOf({ ...GIVEN, ...ends, landings: [{ day: 1, weight: 1 }] }).days).toHaveLength(2);
   expect(bandsOf({ ...GIVEN, ...ends, landings: [{ day: 3650, weight: 1 }] }).days).toHaveLength(2);
+});
+
+test('a landing that cannot happen is not warned of', () => {
+  const landings = [
+    { day: 180, weight: 1 },
+    { day: 3000, weight: 0 },
+  ];
+  expect(bandsOf({ ...GIVEN, draws: 100, days: [3001], landings }).cautions).toEqual([]);
+  const landed = valueAtLanding(uptake(), landings, 'value');
+  expect(landed).toMatchObject({ kind: 'estimate', cautions: [] });
+  expect(valueAtLanding(uptake(), [], 'value')).toEqual({
+    kind: 'refused',
+    reason: 'No landing day was given that could happen.',
+  });
 });
 
 test('flight days beyond the data are said; days after landing are not flight days', () => {

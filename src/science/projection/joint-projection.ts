@@ -105,13 +105,20 @@ const walkThrough = (
   return walk;
 };
 
+interface Aim {
+  readonly kind: 'aim';
+  readonly line: Line;
+  /** On the scale of the model. */
+  readonly at: number;
+}
+
 /** Where a line lies on the scale of the model, or why nothing is said against it. */
-const placeOfLine = (model: ProjectionModel, line: Line): number | Refused => {
+const aimAt = (model: ProjectionModel, line: Line): Aim | Refused => {
   const fault = faultOfLine(line);
   if (fault) return fault;
-  if (model.scale === 'percent') return line.at;
+  if (model.scale === 'percent') return { kind: 'aim', line, at: line.at };
   return line.at > 0
-    ? Math.log(line.at)
+    ? { kind: 'aim', line, at: Math.log(line.at) }
     : { kind: 'refused', reason: `"${line.name}" must lie above zero; it is ${line.at}.` };
 };
 
@@ -200,26 +207,28 @@ export const jointProjection = method(
     const landings = weighedLandings(given.landings);
     const lastLanding = landings.at(-1)?.day ?? 0;
     const people = drawPeople(model, landings, of, given);
-    const place = line ? placeOfLine(model, line) : null;
+    const aim = line ? aimAt(model, line) : null;
     const read = (values: Float64Array): readonly number[] =>
       quantilesOf(values, levels).map((value) => readOff(model, value));
     const rows: JointDay[] = [];
     const byDay: number[] = [];
     const walk = walkThrough(given, people, lastLanding, (day, { now }) => {
-      if (typeof place === 'number') byDay.push(countBelow(now, place) / draws);
+      if (aim?.kind === 'aim') byDay.push(countBelow(now, aim.at) / draws);
       rows.push({ day, values: read(now) });
     });
-    const ever = typeof place === 'number' ? countBelow(walk.lowest, place) / draws : 0;
+    const sharesUnder = ({ line: of, at }: Aim): SharesUnder => ({
+      kind: 'estimate',
+      line: of,
+      byDay,
+      ever: countBelow(walk.lowest, at) / draws,
+    });
     return {
       kind: 'bands',
       levels,
       days: rows,
       lowest: read(walk.lowest),
-      under: line && typeof place === 'number' ? { kind: 'estimate', line, byDay, ever } : refusedOr(place),
+      under: aim?.kind === 'aim' ? sharesUnder(aim) : aim,
       cautions: cautionsOn(model, Math.min(days.at(-1) ?? 0, lastLanding)),
     };
   },
 );
-
-const refusedOr = (place: number | Refused | null): Refused | null =>
-  place === null || typeof place === 'number' ? null : place;

@@ -30,6 +30,10 @@ test('one component alone is a normal distribution', () => {
   expect(mixtureMoments(alone)).toEqual({ mean: 3, sd: 2 });
 });
 
+test('a wide component is searched as far as it reaches', () => {
+  expect(mixtureQuantile([{ weight: 1, mean: 0, sd: 100 }], 0.001)).toBeCloseTo(-309.02323061678, 8);
+});
+
 test('what has no spread is a step', () => {
   const certain = [{ weight: 1, mean: 3, sd: 0 }];
   expect(mixtureBelow(certain, 2.999)).toBe(0);

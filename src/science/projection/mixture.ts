@@ -30,9 +30,8 @@ export const mixtureBelow = (components: readonly Component[], value: number): n
 export const mixtureQuantile = (components: readonly Component[], share: number): number => {
   const low = Math.min(...components.map(({ mean, sd }) => mean - SEARCHED * sd));
   const high = Math.max(...components.map(({ mean, sd }) => mean + SEARCHED * sd));
-  if (high === low) return low;
   const found = bisect((value) => mixtureBelow(components, value) - share, { low, high, within: WITHIN });
-  // At ten standard deviations on either side the probability is 0 and 1: there is a bracket.
+  // Ten standard deviations to either side the probability is 0 and 1: there is a bracket, unless nothing is spread.
   return found.kind === 'converged' ? found.root : low;
 };
 

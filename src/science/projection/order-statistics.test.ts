@@ -83,14 +83,30 @@ test('nowhere are they further from the normal distribution than chance takes th
   expect(farthest * Math.sqrt(COUNT)).toBeLessThan(2.3);
 });
 
-/** Around the ends of layers, where values are thrown away, and in the tail, which has a way of its own. */
-test.each([
-  [-3.442619855899, 3.442619855899],
-  [-4, 3.6],
-  [-3.2, 3],
-  [-0.3, 0.2],
-])('as many lie below %d and above %d as should', (low, high) => {
-  const [below, above] = [ROW.filter((each) => each < low).length, ROW.filter((each) => each > high).length];
-  for (const [count, share] of [[below, normalCdf(low)] as const, [above, normalCdf(-high)] as const])
-    expect(Math.abs(count - COUNT * share)).toBeLessThan(5 * Math.sqrt(COUNT * share * (1 - share)) + 1);
+test('no narrow band holds more or fewer than it should: the corners of all layers, and the tail', () => {
+  const [bands, draws, rounds] = [500, 1_000_000, 8];
+  const [from, width] = [-5, 10 / bands];
+  const counts = new Float64Array(bands);
+  const row = new Float64Array(draws);
+  for (let round = 0; round < rounds; round += 1) {
+    fillNormals(randomStream(3, `round ${round}`), row);
+    for (const each of row) {
+      const band = Math.floor((each - from) / width);
+      if (band >= 0 && band < bands) counts[band] = (counts[band] ?? 0) + 1;
+    }
+  }
+  let [squares, free] = [0, 0];
+  for (const [band, count] of counts.entries()) {
+    const [low, high] = [from + band * width, from + (band + 1) * width];
+    // From the nearer tail, so that far out digits are left.
+    const share = low > 0 ? normalCdf(-low) - normalCdf(-high) : normalCdf(high) - normalCdf(low);
+    const expected = rounds * draws * share;
+    // The approximation by chi-square asks for five or more.
+    if (expected < 5) continue;
+    squares += (count - expected) ** 2 / expected;
+    free += 1;
+  }
+  expect(free).toBeGreaterThan(430);
+  // Chi-square of so many bands: five of its standard deviations, passed once in a million seeds.
+  expect(squares).toBeLessThan(free + 5 * Math.sqrt(2 * free));
 });
