@@ -107,6 +107,10 @@ test('no narrow band holds more or fewer than it should: the corners of all laye
     free += 1;
   }
   expect(free).toBeGreaterThan(430);
+  // Beyond 4 the tail has its own shape: some five hundred of eight million.
+  const beyond = counts.reduce((sum, count, band) => (band < 50 || band >= 450 ? sum + count : sum), 0);
+  const expectedBeyond = 2 * rounds * draws * (normalCdf(-4) - normalCdf(-5));
+  expect(Math.abs(beyond - expectedBeyond)).toBeLessThan(5 * Math.sqrt(expectedBeyond));
   // Chi-square of so many bands: five of its standard deviations, passed once in a million seeds.
   expect(squares).toBeLessThan(free + 5 * Math.sqrt(2 * free));
 });
