@@ -127,3 +127,9 @@ test('the unit of a column does not matter to least squares', () => {
     }),
   );
 });
+
+test('a column that is flat but for rounding gives no least squares', () => {
+  const [y, b] = [Float64Array.of(1, 2, 4, 3), Float64Array.of(1, 3, 2, 5)];
+  expect(fitThree(y, Float64Array.of(5, 5 + 1e-9, 5, 5), b)).toBeNull();
+  expect(fitThree(y, Float64Array.of(5, 5.01, 5, 5), b)).not.toBeNull();
+});
