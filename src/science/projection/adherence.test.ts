@@ -51,6 +51,7 @@ test('before the first session the assumption is said, later it is not', () => {
   expect(before).toMatchObject({ kind: 'estimate', cautions: [expect.stringMatching(/No session is counted yet/)] });
   expect(adherenceQuantile(1, 0, 0.5)).toMatchObject({ kind: 'estimate', cautions: [] });
   expect(adherenceQuantile(0, 1, 0.5)).toMatchObject({ kind: 'estimate', cautions: [] });
+  expect(adherenceQuantile(3, 3, 0.5)).toMatchObject({ kind: 'estimate', cautions: [] });
 });
 
 test('the middle of many sessions is their plain share', () => {

@@ -18,6 +18,32 @@ test.each([
   expect(found.kind === 'none' ? found.reason : '').toMatch(says);
 });
 
+test.each([[{ people: 1 }], [{ people: 100_000 }], [{ day: 10_000 }], [{ change: -0.99 }], [{ change: 1 }]])(
+  'the ends of what is possible are taken: %o',
+  (change) => {
+    expect(of(change).kind).toBe('estimate');
+  },
+);
+
+test.each([
+  [{ people: 100_001 }, /1 to 100000 people; one has 100001/],
+  [{ day: -1 }, /day from 0 to 10000; one lies on -1/],
+  [{ day: 10_001 }, /day from 0 to 10000/],
+  [{ change: 1.01 }, /change must lie in/],
+])('and nothing beyond them: %o', (change, says) => {
+  const found = of(change);
+  expect(found.kind === 'none' ? found.reason : '').toMatch(says);
+});
+
+test.each([
+  [-0.01, 'none'],
+  [0, 'estimate'],
+  [1, 'estimate'],
+  [1.01, 'none'],
+])('a spread of %d: %s', (withinSd, kind) => {
+  expect(of({}, withinSd).kind).toBe(kind);
+});
+
 test('nor does a spread that cannot be', () => {
   expect(of({}, Number.NaN).kind).toBe('none');
   expect(of({}).kind).toBe('estimate');

@@ -3,7 +3,7 @@ import { adherenceAt } from './adherence.ts';
 import { boneCourseSaturating, oxygenUptakeCourse } from './course.ts';
 import { basisOf, forecast, FORECAST_LEVELS, type ForecastGiven, type ForecastResult } from './forecast.ts';
 import { landingWindow, valueAtLanding } from './landing.ts';
-import { chanceUnderLine, lineOfRule, ownLine } from './line.ts';
+import { chanceUnder, chanceUnderLine, lineOfRule, ownLine } from './line.ts';
 import {
   boneModel,
   componentsOn,
@@ -129,6 +129,9 @@ test('bone, and whatever was not measured before flight, is forecast as a change
 test('a band becomes a warning beyond half as long again as the longest mission, if the landing may lie there', () => {
   expect(told(GIVEN).warningFrom).toBeNull();
   expect(told({ ...GIVEN, landings: landingWindow(300, 328) }).warningFrom).toBeNull();
+  // Half as long again as 438 days is a whole day: the day itself is no warning yet.
+  expect(told({ ...GIVEN, model: bone(), lines: [], landings: [{ day: 657, weight: 1 }] }).warningFrom).toBeNull();
+  expect(told({ ...GIVEN, model: bone(), lines: [], landings: [{ day: 658, weight: 1 }] }).warningFrom).toBe(657);
   const late = told({ ...GIVEN, landings: landingWindow(320, 340) });
   expect(late.warningFrom).toBe(1.5 * 219);
   expect(late.cautions).toEqual([expect.stringMatching(/Day 340 .* nobody knows/)]);
@@ -172,6 +175,21 @@ test('a window holds every day from the first to the last, each alike', () => {
 test.each([0, -1, Number.NaN])('no probability is given under a value of %d', (at) => {
   const line = ownLine('a line', at);
   expect(chanceUnderLine([{ weight: 1, mean: 3, sd: 0.1 }], 'log', line).kind).toBe('refused');
+});
+
+test('one normal distribution alone: the formula and the mixture agree, also where nothing is left', () => {
+  for (const [at, mean, sd] of [
+    [32.9, 3.64, 0.0666],
+    [45, 3.64, 0.0666],
+    [1e-6, 3.64, 0.01],
+    [1e6, 3.64, 0.01],
+  ] as const) {
+    const chance = chanceUnderLine([{ weight: 1, mean, sd }], 'log', ownLine('a line', at));
+    // Beyond 38 standard deviations one of the two says zero, the other a number that is hardly one.
+    expect(chance.kind === 'estimate' ? chance.value : Number.NaN).toBeCloseTo(chanceUnder(at, mean, sd), 15);
+  }
+  expect(chanceUnder(1e-6, 3.64, 0.01)).toBeLessThan(1e-300);
+  expect(chanceUnder(1e6, 3.64, 0.01)).toBe(1);
 });
 
 test('percent may lie below zero', () => {
@@ -229,6 +247,8 @@ test.each([
   [{ planned: Number.NaN }, /A dose needs what is planned/],
   [{ reference: 0 }, /A dose needs what is planned/],
   [{ planned: Infinity }, /A dose needs what is planned/],
+  [{ reference: -1 }, /A dose needs what is planned/],
+  [{ planned: 1e300, reference: 1e-300 }, /A dose needs what is planned/],
   [{ done: -1 }, /must be whole numbers from 0 to 10000/],
   [{ missed: 0.5 }, /must be whole numbers from 0 to 10000/],
 ])('training with %j is refused', (change, says) => {

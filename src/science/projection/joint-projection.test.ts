@@ -110,6 +110,22 @@ test('the mixture over landings is that of the value at landing', () => {
   }
 });
 
+test('those who fly on do not feel that somebody might have landed', () => {
+  const [days, draws] = [[30, 100, 200, 299], 1000];
+  const alone = bandsOf({ ...GIVEN, days, draws, landings: [{ day: 300, weight: 1 }] });
+  const beside = bandsOf({
+    ...GIVEN,
+    days,
+    draws,
+    landings: [
+      { day: 60, weight: 1e-12 },
+      { day: 300, weight: 1 },
+    ],
+  });
+  for (const [row, { values }] of alone.days.entries())
+    for (const [place, value] of values.entries()) expect(beside.days[row]?.values[place]).toBeCloseTo(value, 9);
+});
+
 test('nobody jumps at landing: who does not recover stays where they were', () => {
   const landings = [{ day: 150, weight: 1 }];
   const { days, lowest } = bandsOf({ ...GIVEN, draws: 1000, model: still(), landings, days: [150, 151, 152] });
@@ -302,6 +318,7 @@ test('both ends of what is possible are taken', () => {
   const ends = { draws: 100, days: [0, 36_500], levels: [0, 1] };
   expect(bandsOf({ ...GIVEN, ...ends, landings: [{ day: 1, weight: 1 }] }).days).toHaveLength(2);
   expect(bandsOf({ ...GIVEN, ...ends, landings: [{ day: 3650, weight: 1 }] }).days).toHaveLength(2);
+  expect(bandsOf({ ...GIVEN, days: [1], levels: [0.5], draws: 1_000_000 }).days).toHaveLength(1);
 });
 
 test('a landing that cannot happen is not warned of', () => {

@@ -196,5 +196,7 @@ test('a covariance larger than its variances allow is no covariance', () => {
   expect(impossibilities(logValueVariance.record, [0.01, 0.02, 0.01, 0.5, 0, 10])).toEqual([
     'A covariance is no larger than the two standard deviations multiplied.',
   ]);
+  expect(impossibilities(logValueVariance.record, [0.01, 0.01, 0.01, 0.5, 0, 10])).toEqual([]);
+  expect(impossibilities(logValueVariance.record, [0.25, 0.03, 0.01, 0.5, 0, 10])).toEqual([]);
   expect(logValueVariance(0.01, 0.01, 0.01, 1, 0, 10)).toBe(0);
 });

@@ -32,6 +32,7 @@ test('one component alone is a normal distribution', () => {
 
 test('a wide component is searched as far as it reaches', () => {
   expect(mixtureQuantile([{ weight: 1, mean: 0, sd: 100 }], 0.001)).toBeCloseTo(-309.02323061678, 8);
+  expect(mixtureQuantile([{ weight: 1, mean: 0, sd: 100 }], 0.999)).toBeCloseTo(309.02323061678, 8);
 });
 
 test('what has no spread is a step', () => {

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { adherenceBelow, adherenceQuantile, adherenceSd, expectedAdherence } from './adherence.ts';
 import { halfLifeBetween, partLeft } from '../recovery/halving.ts';
 import { amplitudeOfChange, amplitudeOfStudies } from './amplitude.ts';
-import { boneChangeSd, densityAfterChange, measuredChangeSd } from './bone-change.ts';
+import { boneChange, boneChangeSd, densityAfterChange, measuredChangeSd } from './bone-change.ts';
 import { boneRatePosterior, boneRatePrior, type EarlierMission } from './bone-rate.ts';
 import { boneCourse, boneCourseSaturating, oxygenUptakeCourse, strengthCourse } from './course.ts';
 import { amplitudeAtDose, amplitudeSdAtDose } from './dose.ts';
@@ -298,7 +298,7 @@ test('bone as in the worked example', () => {
         t,
         underMinus2T,
       } of [before, after]) {
-        near(rate * months, change);
+        near(boneChange(rate, months), change);
         near(boneChangeSd(months, sd, 0.25), changeSd);
         near(measuredChangeSd(changeSd, 1.8), measuredSd);
         near(densityAfterChange(0.88, change), density);

@@ -162,6 +162,18 @@ test('a band holds its middle, and grows with the days of drift', () => {
   expect(value.high).toBeGreaterThan(value.median);
 });
 
+test('day 3650 is the last that is forecast, and only a test has the spread of a test', () => {
+  const state = filtered(GIVEN);
+  expect(projectedValue(state, { ...AHEAD, day: 3650 }, 'value').kind).toBe('estimate');
+  const [value, tested] = [
+    projectedValue(state, { ...AHEAD, day: 60 }, 'value', 0.06),
+    projectedValue(state, { ...AHEAD, day: 60 }, 'test', 0.06),
+  ];
+  expect(value).toMatchObject({ sd: Math.sqrt(momentsAhead(state, { ...AHEAD, day: 60 }, 'value').variance) });
+  if (value.kind === 'refused' || tested.kind === 'refused') throw new Error('Both can be.');
+  expect(tested.sd ** 2 - value.sd ** 2).toBeCloseTo(0.06 ** 2, 12);
+});
+
 test.each([-1, 3651, Number.NaN])('a forecast of day %d is refused', (day) => {
   expect(projectedValue(filtered(GIVEN), { ...AHEAD, day }, 'value')).toMatchObject({
     kind: 'refused',
