@@ -99,6 +99,23 @@ test('what nobody entered is missing, not guessed', () => {
   expect(known(introduced(), assigned('prime')).mission).toBeNull();
 });
 
+test('a machine that was changed keeps its place: what a plan takes first stays first', () => {
+  const catalogued = (id: string, name: string): FactBody => ({
+    kind: 'catalogued',
+    entry: { kind: 'machine', machine: { ...MACHINE, id: idOf(id), name } },
+  });
+  const log = logOf(
+    catalogued('bar', 'Bar'),
+    catalogued('light-bar', 'Light bar'),
+    { corrects: 1, by: catalogued('bar', 'Bar by the window') },
+    catalogued('light-bar', 'Light bar, repaired'),
+  );
+  const namesUpTo = (place: number) => [...houseAt(log, upTo(place)).machines.values()].map(({ name }) => name);
+  expect(namesUpTo(2)).toEqual(['Bar', 'Light bar']);
+  expect(namesUpTo(3)).toEqual(['Bar by the window', 'Light bar']);
+  expect(namesUpTo(4)).toEqual(['Bar by the window', 'Light bar, repaired']);
+});
+
 test('a corrected introduction leaves nobody behind', () => {
   const log = logOf(introduced(), { corrects: 1, by: { kind: 'retracted' } });
   expect(knownAt(log, MARIT, upTo(2))).toBeNull();

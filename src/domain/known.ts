@@ -1,7 +1,7 @@
 import type { Day } from '#units/day.ts';
 import { kilogramsOf } from '#units/entered.ts';
 import type { Exercise, Machine, Setting, Site } from './catalogue.ts';
-import type { BreathingRule, Fact, FactKind, Sequence, Signer } from './fact.ts';
+import type { BreathingRule, CatalogueEntry, Fact, FactKind, Sequence, Signer } from './fact.ts';
 import type { ExerciseId, MachineId, MissionId, PersonId, ProgrammeVersionId, SignerId, SiteId } from './identity.ts';
 import { currentFacts, factsOfKind } from './log.ts';
 import type { MissionDates } from './mission-day.ts';
@@ -46,22 +46,47 @@ export interface Known {
 /** The house up to a place in the log; a later entry of the same thing replaces an earlier one. */
 export const houseAt = (log: readonly Fact[], upTo: Sequence): House => {
   const facts = currentFacts(log, upTo);
-  const entries = factsOfKind(facts, 'catalogued').map((fact) => fact.entry);
-  const mapOf = <Key, Value>(pairs: readonly (readonly [Key, Value])[]): ReadonlyMap<Key, Value> => new Map(pairs);
+  const seen = log.filter((fact) => fact.sequence <= upTo);
+  /** A plan takes the first machine that will do: what was changed later keeps its first place. */
+  const mapOf = <Key extends string, Value extends { readonly id: Key }>(
+    pick: (entry: CatalogueEntry) => Value | null,
+  ): ReadonlyMap<Key, Value> => inFirstPlaces(pickFrom(facts, pick), pickFrom(seen, pick));
+  const signersOf = (each: readonly Fact[]): readonly Signer[] => factsOfKind(each, 'signs').map((fact) => fact.signer);
   return {
     upTo,
-    exercises: mapOf(entries.flatMap((e) => (e.kind === 'exercise' ? [[e.exercise.id, e.exercise] as const] : []))),
-    machines: mapOf(entries.flatMap((e) => (e.kind === 'machine' ? [[e.machine.id, e.machine] as const] : []))),
-    sites: mapOf(entries.flatMap((e) => (e.kind === 'site' ? [[e.site.id, e.site] as const] : []))),
-    programmes: mapOf(entries.flatMap((e) => (e.kind === 'programme' ? [[e.version.id, e.version] as const] : []))),
-    signers: mapOf(factsOfKind(facts, 'signs').map((fact) => [fact.signer.id, fact.signer] as const)),
-    missions: mapOf(factsOfKind(facts, 'dated').map((fact) => [fact.mission, missionOf(fact)] as const)),
+    exercises: mapOf((entry) => (entry.kind === 'exercise' ? entry.exercise : null)),
+    machines: mapOf((entry) => (entry.kind === 'machine' ? entry.machine : null)),
+    sites: mapOf((entry) => (entry.kind === 'site' ? entry.site : null)),
+    programmes: mapOf((entry) => (entry.kind === 'programme' ? entry.version : null)),
+    signers: inFirstPlaces(signersOf(facts), signersOf(seen)),
+    missions: new Map(factsOfKind(facts, 'dated').map((fact) => [fact.mission, missionOf(fact)] as const)),
     calibrations: factsOfKind(facts, 'calibrated'),
     policies: factsOfKind(facts, 'policies set').reduce(
       (policies, fact) => ({ ...policies, ...fact.policies }),
       DEFAULT_POLICIES,
     ),
   };
+};
+
+const pickFrom = <Value>(facts: readonly Fact[], pick: (entry: CatalogueEntry) => Value | null): readonly Value[] =>
+  factsOfKind(facts, 'catalogued').flatMap(({ entry }) => {
+    const picked = pick(entry);
+    return picked === null ? [] : [picked];
+  });
+
+/** What stands, by identity, in the order in which each was first entered. */
+const inFirstPlaces = <Key extends string, Value extends { readonly id: Key }>(
+  standing: readonly Value[],
+  ever: readonly Value[],
+): ReadonlyMap<Key, Value> => {
+  const last = new Map(standing.map((each) => [each.id, each] as const));
+  const places = [...new Set(ever.map(({ id }) => id))];
+  return new Map(
+    places.flatMap((id) => {
+      const found = last.get(id);
+      return found === undefined ? [] : [[id, found] as const];
+    }),
+  );
 };
 
 /** Everybody who was introduced, in order of introduction. */
