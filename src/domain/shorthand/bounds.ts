@@ -5,6 +5,7 @@ const BOUNDS = {
   sets: [1, 20],
   repetitions: [1, 100],
   hold: [1, 600],
+  pause: [0, 600],
   maximum: [0.05, 1.2],
   reserve: [0, 10],
   rating: [1, 10],
@@ -77,14 +78,14 @@ const topProblems = (groups: readonly SetGroup[]): readonly string[] => {
 
 const ends = ({ least, most }: Span): readonly number[] => (least === most ? [least] : [least, most]);
 
-const within = (bound: Bound, what: string, values: readonly number[]): readonly string[] => {
+export const within = (bound: Bound, what: string, values: readonly number[]): readonly string[] => {
   const [low, high] = BOUNDS[bound];
   return values
     .filter((value) => !(value >= low && value <= high))
     .map((value) => `${what} lies between ${low} and ${high}; this is ${value}.`);
 };
 
-const whole = (bound: Bound, what: string, values: readonly number[]): readonly string[] => {
+export const whole = (bound: Bound, what: string, values: readonly number[]): readonly string[] => {
   const outside = within(bound, what, values);
   const broken = values
     .filter((value) => !Number.isInteger(value))

@@ -52,10 +52,14 @@ const readLine = (reader: TokenReader): WrittenLine => {
 const readPart = (reader: TokenReader, line: WrittenLine): void => {
   if (reader.take('word', 'rest')) line.rest = readTimeOrSeconds(reader);
   else if (reader.take('word', 'tempo')) line.tempo = readTempo(reader);
-  else if (reader.is('number') && reader.is('word', 'easy', 2)) line.easy = readTrailing(reader);
-  else if (reader.is('number') && reader.is('word', 'rest', 2)) line.rest = readTrailing(reader);
+  else if (isTrailing(reader, 'easy')) line.easy = readTrailing(reader);
+  else if (isTrailing(reader, 'rest')) line.rest = readTrailing(reader);
   else line.groups.push(readGroup(reader));
 };
+
+/** "3 min easy", and not the last of "6, 5, rest 2:00". */
+const isTrailing = (reader: TokenReader, word: 'easy' | 'rest'): boolean =>
+  reader.is('number') && reader.is('word', undefined, 1) && reader.is('word', word, 2);
 
 /** "A:" or "A1:" before the sets. */
 const readSuperset = (reader: TokenReader): string | null => {

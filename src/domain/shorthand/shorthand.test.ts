@@ -21,6 +21,7 @@ const HOUSE_SPELLING: readonly (readonly [typed: string, written: string])[] = [
   ['3–4 × 6–8 @ 2 RIR', '3–4 × 6–8 @ 2 RIR'],
   ['3-4 * 6-8 @ 2 in reserve', '3–4 × 6–8 @ 2 RIR'],
   ['6, 6, 6+', '6, 6, 6+'],
+  ['6, 5, rest 2:00', '6, 5, rest 2:00'],
   ['top 6 then 2 × 8 −10 %', 'top 6 then 2 × 8 −10 %'],
   ['top 6 @ RPE 8 then 2x8 -10%', 'top 6 @ RPE 8 then 2 × 8 −10 %'],
   ['3 × 8/side', '3 × 8/side'],

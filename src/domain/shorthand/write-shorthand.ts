@@ -15,7 +15,7 @@ const setsText = ({ superset, groups, tempo, rest }: Extract<Prescription, { kin
   [
     `${superset ? `${superset}: ` : ''}${groups.map(joined).join('')}`,
     ...(tempo ? [`tempo ${tempo.join('-')}`] : []),
-    ...(rest === null ? [] : [`rest ${clock(rest)}`]),
+    ...(rest === null ? [] : [`rest ${showClock(rest)}`]),
   ].join(', ');
 
 /** Groups that are measured from the one before follow "then", others a comma. */
@@ -87,5 +87,6 @@ const hundredfold = (value: number): number => Number((value * 100).toPrecision(
 
 const duration = (seconds: number): string => (seconds % 60 === 0 ? `${seconds / 60} min` : `${seconds} s`);
 
-const clock = (seconds: number): string =>
+/** "2:30". */
+export const showClock = (seconds: number): string =>
   Number.isInteger(seconds) ? `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}` : `${seconds} s`;

@@ -1,0 +1,138 @@
+import fc from 'fast-check';
+import type { Exercise } from '../catalogue.ts';
+import { idOf } from '../identity.ts';
+import type { BoutIntensity } from '../prescription.ts';
+import {
+  ITEM_CONDITIONS,
+  type BoutsItem,
+  type DrillItem,
+  type DrillWork,
+  type LiftItem,
+  type LoadBasis,
+  type ProgrammeItem,
+} from '../programme.ts';
+
+/** Items of every kind that a line can say, to be drawn by tests. */
+const whole = (min: number, max: number) => fc.integer({ min, max });
+const hundredth = (min: number, max: number) => whole(min, max).map((of) => of / 100);
+const half = (min: number, max: number) => whole(min * 2, max * 2).map((halves) => halves / 2);
+const band = (min: number, max: number): fc.Arbitrary<readonly [number, number]> =>
+  fc.tuple(half(min, max), half(min, max)).map(([a, b]) => [Math.min(a, b), Math.max(a, b)]);
+const span = (min: number, max: number) => band(min, max).map(([least, most]) => ({ least, most }));
+const rest = whole(5, 1800);
+
+const beside = (exercise: Exercise, fallback: ProgrammeItem['machineKind']) => ({
+  id: fc.stringMatching(/^[a-z0-9-]{1,12}$/).map((text) => idOf<'item'>(text)),
+  track: fc.stringMatching(/^[a-z ]{1,12}$/).map((text) => idOf<'track'>(text)),
+  exercise: fc.constant(exercise.id),
+  machineKind: fc.constantFrom(...(exercise.machineKinds.length > 0 ? exercise.machineKinds : [fallback])),
+  condition: fc.constantFrom(...ITEM_CONDITIONS),
+  priority: whole(1, 9),
+  shouldFeel: band(1, 10),
+  source: fc.constantFrom('', 'common practice'),
+});
+
+const rule = fc.constantFrom({ add: { kg: '2.5', lb: '5' } }, { add: { kg: '1', lb: '2.5' } });
+
+const basis: fc.Arbitrary<LoadBasis> = fc.oneof(
+  hundredth(5, 120).map((of) => ({ kind: 'fraction' as const, of })),
+  fc.record({
+    kind: fc.constant('from last' as const),
+    start: fc.oneof(hundredth(5, 120), fc.constant('effort' as const)),
+    rule,
+  }),
+  band(1, 10).map((rpe) => ({ kind: 'effort' as const, rpe })),
+  fc.record({
+    kind: fc.constant('fixed' as const),
+    load: fc.record({
+      text: half(0, 500).map(String),
+      unit: fc.constantFrom('kg' as const, 'lb' as const),
+    }),
+  }),
+);
+
+const liftSets = fc
+  .tuple(
+    fc.array(fc.record({ repetitions: whole(1, 100), by: hundredth(40, 99) }), { minLength: 1, maxLength: 5 }),
+    rest,
+    fc.boolean(),
+  )
+  .map(([sets, seconds, heavyFirst]) =>
+    sets.map(({ repetitions, by }, place) => ({
+      repetitions,
+      rest: seconds,
+      ...(heavyFirst && place > 0 ? { loadBy: by } : {}),
+    })),
+  );
+
+export const anyLift = (exercise: Exercise): fc.Arbitrary<LiftItem> =>
+  fc.record({
+    ...beside(exercise, 'free bar'),
+    kind: fc.constant('lift' as const),
+    leading: fc.boolean(),
+    basis,
+    warmUps: fc.array(fc.record({ of: hundredth(30, 90), repetitions: whole(1, 10) }), { maxLength: 3 }),
+    sets: liftSets,
+    reserve: fc.option(whole(0, 9)),
+  });
+
+const boutIntensity: fc.Arbitrary<BoutIntensity | null> = fc.oneof(
+  fc.constant(null),
+  span(10, 120).map(({ least, most }) => ({
+    kind: 'of heart-rate reserve' as const,
+    of: { least: least / 100, most: most / 100 },
+  })),
+  span(10, 1000).map((watts) => ({ kind: 'watts' as const, watts })),
+  span(1, 10).map((rating) => ({ kind: 'RPE' as const, rating })),
+  fc.constant({ kind: 'all-out' as const }),
+);
+
+export const anyBouts = (exercise: Exercise): fc.Arbitrary<BoutsItem> =>
+  fc
+    .record({
+      ...beside(exercise, 'cycle'),
+      kind: fc.constant('bouts' as const),
+      warmUpSeconds: whole(0, 900),
+      coolDownSeconds: whole(0, 900),
+      pattern: fc.record({
+        count: whole(1, 12),
+        // Up to a minute without a target of endurance reads as a hold.
+        seconds: whole(61, 3600),
+        intensity: boutIntensity,
+        easy: fc.oneof(fc.constant(0), whole(5, 600)),
+      }),
+    })
+    .map(({ pattern: { count, seconds, intensity, easy }, ...item }) => ({
+      ...item,
+      bouts: Array.from({ length: count }, (_, place) => ({
+        seconds,
+        intensity,
+        easy: place === count - 1 ? 0 : easy,
+      })),
+    }));
+
+const drillWork: fc.Arbitrary<DrillWork> = fc.oneof(
+  whole(1, 100).map((count) => ({ kind: 'repetitions' as const, count })),
+  whole(1, 600).map((seconds) => ({ kind: 'hold' as const, seconds })),
+  fc.record({
+    kind: fc.constant('pulses' as const),
+    count: whole(1, 30),
+    on: whole(1, 60),
+    off: whole(0, 60),
+  }),
+);
+
+export const anyDrill = (exercise: Exercise): fc.Arbitrary<DrillItem> =>
+  fc.record({
+    ...beside(exercise, 'body weight'),
+    kind: fc.constant('drill' as const),
+    sets: fc
+      .tuple(fc.array(drillWork, { minLength: 1, maxLength: 5 }), rest)
+      .map(([works, seconds]) => works.map((work) => ({ work, rest: seconds }))),
+    target: fc.option(
+      fc.record({
+        kind: fc.constantFrom('of critical force' as const, 'of greatest grip' as const),
+        of: hundredth(5, 120),
+      }),
+    ),
+  });

@@ -1,0 +1,268 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { SHIPPED_EXERCISES } from '#shipped/exercises/shipped-exercises.ts';
+import type { Exercise } from '../catalogue.ts';
+import { idOf } from '../identity.ts';
+import type { LiftItem, ProgrammeItem } from '../programme.ts';
+import { anyBouts, anyDrill, anyLift } from './any-item.setup.ts';
+import { exerciseOfLine, exercisesFor } from './exercise-of-line.ts';
+import type { PlaceOfItem } from './new-item.ts';
+import { readLine } from './read-line.ts';
+import { writeLine } from './write-line.ts';
+
+const named = (name: string): Exercise => {
+  const found = SHIPPED_EXERCISES.find((each) => each.name === name);
+  if (!found) throw new Error(`No exercise is called ${name}.`);
+  return found;
+};
+
+const PEDALLING: Exercise = {
+  ...named('Back squat'),
+  id: idOf('pedalling'),
+  name: 'Pedalling',
+  alsoKnownAs: [],
+  machineKinds: ['cycle'],
+};
+const HANG: Exercise = {
+  ...named('Back squat'),
+  id: idOf('long-hang'),
+  name: 'Long hang',
+  alsoKnownAs: [],
+  machineKinds: ['hanging bar'],
+};
+const LEG_HANG: Exercise = { ...HANG, id: idOf('leg-hang'), name: 'Leg hang', perSide: true };
+const EXERCISES = [...SHIPPED_EXERCISES, PEDALLING, HANG, LEG_HANG];
+
+const PLACE: PlaceOfItem = {
+  newId: (exercise) => idOf(`${exercise.id}-new`),
+  trackFor: (exercise) => idOf(`${exercise.name} track`),
+  isLed: () => false,
+  machineKinds: ['free bar'],
+  lowestPriority: 7,
+};
+
+const read = (line: string, before: ProgrammeItem | null = null) =>
+  readLine(line, { exercises: EXERCISES, before, place: PLACE });
+const itemOf = (line: string, before: ProgrammeItem | null = null): ProgrammeItem => {
+  const reading = read(line, before);
+  if (reading.kind === 'item') return reading.item;
+  throw new Error(`${line}: ${reading.problems.map(({ says }) => says).join(' ')}`);
+};
+const liftOf = (line: string, before: ProgrammeItem | null = null): LiftItem => {
+  const item = itemOf(line, before);
+  if (item.kind !== 'lift') throw new Error(`${line} is no lift.`);
+  return item;
+};
+const says = (line: string, before: ProgrammeItem | null = null): string => {
+  const reading = read(line, before);
+  return reading.kind === 'problems' ? reading.problems.map((problem) => problem.says).join(' ') : '';
+};
+const shown = (item: ProgrammeItem): string =>
+  writeLine(
+    item,
+    EXERCISES.find(({ id }) => id === item.exercise),
+  );
+
+const anyItem: fc.Arbitrary<readonly [ProgrammeItem, ProgrammeItem]> = fc.oneof(
+  ...[named('Back squat'), named('Single-leg squat')].map((lift) => fc.tuple(anyLift(lift), anyLift(lift))),
+  fc.tuple(anyBouts(PEDALLING), anyBouts(PEDALLING)),
+  ...[HANG, LEG_HANG].map((drill) => fc.tuple(anyDrill(drill), anyDrill(drill))),
+);
+
+/** What the line itself says of an item; the rest stands beside it. */
+const saidByLine = (item: ProgrammeItem): unknown => {
+  switch (item.kind) {
+    case 'lift':
+      return item.sets;
+    case 'bouts':
+      return item.bouts;
+    case 'drill':
+      return [item.sets, item.target];
+  }
+};
+
+describe('laws', () => {
+  test('an item that is written and read where it stands is the same item', () => {
+    fc.assert(
+      fc.property(anyItem, ([item]) => {
+        expect(itemOf(shown(item), item)).toEqual(item);
+      }),
+    );
+  });
+
+  test('what a line says does not hang on what stood there before, and what it does not say stays', () => {
+    fc.assert(
+      fc.property(anyItem, ([item, before]) => {
+        const read = itemOf(shown(item), before);
+        expect(shown(read)).toBe(shown(item));
+        expect(saidByLine(read)).toEqual(saidByLine(item));
+        const { id, track, machineKind, condition, priority, source } = before;
+        expect(read).toMatchObject({ id, track, machineKind, condition, priority, source });
+      }),
+    );
+  });
+
+  test('a line on an empty cell makes an item that is written the same way', () => {
+    fc.assert(
+      fc.property(anyItem, ([item]) => {
+        expect(shown(itemOf(shown(item)))).toBe(shown(item));
+      }),
+    );
+  });
+
+  test('whatever is typed is read, or refused at a place inside the cell', () => {
+    const piece = fc.constantFrom(
+      'Back squat',
+      'Long hang',
+      'pedalling',
+      ' ',
+      '4',
+      '×',
+      '6',
+      '@',
+      '80 %',
+      'RPE 7',
+      ',',
+      'rest 1:00',
+      '7 s on',
+      '3 s off',
+      '−10 %',
+      'w ',
+      'A: ',
+      '<b>',
+      '\u0000',
+      '/side',
+      '30 min',
+    );
+    fc.assert(
+      fc.property(
+        fc.array(fc.oneof(piece, fc.string({ maxLength: 3, unit: 'binary' })), { maxLength: 10 }),
+        (pieces) => {
+          const line = pieces.join(' ');
+          const reading = read(line);
+          if (reading.kind === 'item')
+            expect(shown(itemOf(shown(reading.item), reading.item))).toBe(shown(reading.item));
+          else
+            for (const { from, to, says: sentence } of reading.problems) {
+              expect(from).toBeGreaterThanOrEqual(0);
+              expect(to).toBeLessThanOrEqual(Math.max(1, line.length));
+              expect(sentence.length).toBeGreaterThan(10);
+            }
+        },
+      ),
+    );
+  });
+});
+
+test.each([
+  ['back squat 4x6@80%, rest 150', 'Back squat 4 × 6 @ 80 %, rest 2:30'],
+  ['BACK SQUAT: 3 × 10 @ RPE 7', 'Back squat 3 × 10 @ RPE 7, rest 2:00'],
+  ['Back squat – 5 × 5 @ 2 RIR, rest 3 min', 'Back squat 5 × 5 @ 2 RIR, rest 3:00'],
+  ['Back squat top 6 @ 80 % then 2 × 8 −10 %, rest 2:00', 'Back squat top 6 @ 80 % then 2 × 8 −10 %, rest 2:00'],
+  ['Back squat 6 @ 80 %, 2 × 8 @ 72 %', 'Back squat top 6 @ 80 % then 2 × 8 −10 %, rest 2:00'],
+  ['Back squat 3 × 5 @ 100 kg', 'Back squat 3 × 5 @ 100 kg, rest 2:00'],
+  ['single leg squat 3 × 8', 'Single-leg squat 3 × 8/side, rest 2:00'],
+  ['Pedalling 4 × 4 min @ 90 % HRR, 3 min easy', 'Pedalling 4 × 4 min @ 90 % HRR, 3 min easy'],
+  ['pedalling 30 min @ 130 W', 'Pedalling 30 min @ 130 W'],
+  ['long hang 3 × 30 s', 'Long hang 3 × 30 s, rest 1:00'],
+  ['long hang 2 × 90 s, rest 1:30', 'Long hang 2 × 90 s, rest 1:30'],
+  ['long hang 3 x 6 x 7 s on 3 s off @ 40% CF', 'Long hang 3 × 6 × 7 s on, 3 s off @ 40 % critical force, rest 1:00'],
+  ['long hang 3 × 5 s @ 80 % grip, rest 60', 'Long hang 3 × 5 s @ 80 % greatest grip, rest 1:00'],
+])('%s stands as %s', (typed, written) => {
+  expect(shown(itemOf(typed))).toBe(written);
+});
+
+test.each([
+  ['', /No exercise is named/],
+  ['4 × 6 @ 80 %', /No exercise is named/],
+  ['back sqat 4 × 6', /“back sqat” is no exercise/],
+  ['Back squat', /stops too early/],
+  ['Back squat 4 × 6 @ 80', /say what 80 is/],
+  ['Back squat 3–4 × 6–8 @ 2 RIR', /one number/],
+  ['Back squat 4 × 6 @ 75–80 %', /one load/],
+  ['Back squat 225 × 5 @ RPE 8', /kg or lb/],
+  ['Back squat 3 × 10, tempo 3-1-1', /tempo is not printed/],
+  ['A: Back squat 3 × 10', /Supersets/],
+  ['Back squat 3 × 8/side', /has no sides/],
+  ['Back squat 30 min @ 130 W', /done in sets/],
+  ['Pedalling 3 × 10 @ 80 %', /done in bouts/],
+  ['Long hang 3 × 6 × 7 s on @ 40 % grip', /how long the rest between/],
+  ['Back squat 6 @ 70 % then 2 × 3 @ 80 %', /heaviest set first/],
+  ['Back squat w 5 @ 50 %', /no warm-up/],
+])('“%s” is refused in a sentence', (typed, sentence) => {
+  expect(says(typed)).toMatch(sentence);
+});
+
+test('a problem stands where it was typed, behind the name', () => {
+  expect(read('Back squat 4 × 6 & 3')).toMatchObject({ kind: 'problems', problems: [{ from: 17, to: 18 }] });
+});
+
+test('a percentage says where a lift starts that goes on from its last load, and the load each time elsewhere', () => {
+  const started = liftOf('Back squat 4 × 6');
+  expect(started.basis).toEqual({ kind: 'from last', start: 'effort', rule: { add: { kg: '2.5', lb: '5' } } });
+  expect(liftOf('Back squat 4 × 6 @ 78 %', started).basis).toEqual({ ...started.basis, start: 0.78 });
+  expect(liftOf('Back squat 4 × 6 @ 78 %').basis).toEqual({ kind: 'fraction', of: 0.78 });
+});
+
+test('a new target takes the reserve and the band with it, unless the band was set apart', () => {
+  const before = { ...liftOf('Back squat 4 × 6 @ 78 %'), reserve: 2, shouldFeel: [7, 8] as const };
+  expect(liftOf('Back squat 5 × 5 @ 80 %', before)).toMatchObject({ reserve: 2, shouldFeel: [7, 8] });
+  expect(liftOf('Back squat 5 × 5 @ RPE 9', before)).toMatchObject({ reserve: null, shouldFeel: [9, 9] });
+  const apart = { ...liftOf('Back squat 3 × 8 @ RPE 7'), shouldFeel: [5, 6] as const };
+  expect(liftOf('Back squat 3 × 8 @ RPE 8', apart).shouldFeel).toEqual([5, 6]);
+});
+
+test('warm-ups are read from the line and stand beside it', () => {
+  const item = liftOf('Back squat w 5 @ 40 %, w 3 @ 60 %, 4 × 6 @ 80 %');
+  expect(item.warmUps).toEqual([
+    { of: 0.5, repetitions: 5 },
+    { of: 0.75, repetitions: 3 },
+  ]);
+  expect(liftOf('Back squat 5 × 5 @ 80 %', item).warmUps).toEqual(item.warmUps);
+});
+
+test('rests that differ stay while the line does not change them', () => {
+  const item = {
+    ...liftOf('Back squat 2 × 6 @ 80 %'),
+    sets: [
+      { repetitions: 6, rest: 150 },
+      { repetitions: 6, rest: 60 },
+    ],
+  };
+  expect(liftOf('Back squat 2 × 6 @ 82 %, rest 2:30', item).sets).toEqual(item.sets);
+  expect(liftOf('Back squat 2 × 6 @ 82 %, rest 3:00', item).sets.map(({ rest }) => rest)).toEqual([180, 180]);
+});
+
+test('another exercise is another item on a track of its own; what does not hang on it stays', () => {
+  const squat = {
+    ...liftOf('Back squat 4 × 6 @ 80 %'),
+    id: idOf<'item'>('squat'),
+    priority: 2,
+    source: 'common practice',
+  };
+  expect(liftOf('Deadlift 4 × 6 @ 80 %', squat)).toMatchObject({
+    id: 'deadlift-new',
+    track: 'Deadlift track',
+    priority: 2,
+    source: '',
+  });
+});
+
+test('bouts that differ stand in words', () => {
+  const item = itemOf('Pedalling 2 × 4 min @ RPE 6, 1 min easy');
+  if (item.kind !== 'bouts') throw new Error('These are bouts.');
+  const [first] = item.bouts;
+  if (!first) throw new Error('There are two bouts.');
+  expect(shown({ ...item, bouts: [first, { ...first, seconds: 120, easy: 0 }] })).toBe(
+    'Pedalling 4 min @ RPE 6, 1 min easy then 2 min @ RPE 6',
+  );
+});
+
+test('names are found by other spellings, the longest first, and completed from their beginning', () => {
+  expect(exerciseOfLine('pull down 3 × 10', EXERCISES)?.exercise.name).toBe('Pull-down');
+  expect(exerciseOfLine('back squats', EXERCISES)?.exercise.name ?? 'none').toMatch(/Back squat|none/);
+  expect(exerciseOfLine('front squat 3 × 5', EXERCISES)?.exercise.name).toBe('Front squat');
+  expect(exercisesFor('back', EXERCISES)[0]?.name).toBe('Back squat');
+  expect(exercisesFor('squat', EXERCISES).map(({ name }) => name)).toContain('Back squat');
+  expect(exercisesFor('', EXERCISES)).toEqual([]);
+});
