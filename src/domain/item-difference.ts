@@ -55,8 +55,7 @@ const isSaidByLine = (what: string, was: ProgrammeItem, is: ProgrammeItem): bool
   (what === 'rests' || what === 'bouts') && [was, is].every(saysItsRests);
 
 const saysItsRests = (item: ProgrammeItem): boolean => {
-  if (item.kind === 'bouts')
-    return item.bouts.every(({ easy }, place) => easy === (place === item.bouts.length - 1 ? 0 : item.bouts[0]?.easy));
+  if (item.kind === 'bouts') return item.bouts.every(({ easy }) => easy === item.bouts[0]?.easy);
   const [first] = item.sets;
   return (
     item.sets.every(({ rest }) => rest === first?.rest) && first !== undefined && first.rest >= 5 && first.rest <= 1800

@@ -174,7 +174,7 @@ test('no change goes untold, and no change is told of the same content', () => {
   fc.assert(
     fc.property(fc.constantFrom(...leaves), (path) => {
       const changed = changedAt({ name, phases }, path) as ProgrammeContent;
-      expect(programmeDifference(CONTENT, changed, CATALOGUE).length, path.join('.')).toBeGreaterThan(0);
+      expect([path, programmeDifference(CONTENT, changed, CATALOGUE)]).not.toEqual([path, []]);
     }),
     { numRuns: 400 },
   );

@@ -104,11 +104,7 @@ export const anyBouts = (exercise: Exercise): fc.Arbitrary<BoutsItem> =>
     })
     .map(({ pattern: { count, seconds, intensity, easy }, ...item }) => ({
       ...item,
-      bouts: Array.from({ length: count }, (_, place) => ({
-        seconds,
-        intensity,
-        easy: place === count - 1 ? 0 : easy,
-      })),
+      bouts: Array.from({ length: count }, () => ({ seconds, intensity, easy })),
     }));
 
 const drillWork: fc.Arbitrary<DrillWork> = fc.oneof(

@@ -13,27 +13,22 @@ export const prescriptionOfBouts = ({ bouts }: BoutsItem): Bouts | null => {
     repeats: { least: bouts.length, most: bouts.length },
     seconds: first.seconds,
     intensity: first.intensity,
-    easy: bouts.length > 1 && first.easy > 0 ? first.easy : null,
+    easy: first.easy > 0 ? first.easy : null,
   };
 };
 
-/** After the last bout comes whatever comes after it: its easy time is no part of the pattern. */
+/** After the last bout comes the cooling down, whether or not its own easy time is named. */
 const isAlike = (bout: ProgrammeBout, first: ProgrammeBout, isLast: boolean): boolean =>
   bout.seconds === first.seconds &&
   JSON.stringify(bout.intensity) === JSON.stringify(first.intensity) &&
-  (isLast || bout.easy === first.easy);
+  (bout.easy === first.easy || (isLast && bout.easy === 0));
 
 export const boutsAsWritten = (before: BoutsItem, written: Bouts): Told<BoutsItem> => {
   const { repeats, seconds, intensity, easy } = written;
   if (!isOne(repeats))
     return told(before, ['A card says one number of bouts: write 4 × 4 min where the line says 3–4 × 4 min.']);
   if (JSON.stringify(prescriptionOfBouts(before)) === JSON.stringify(written)) return told(before, []);
-  const lastEasy = before.bouts.at(-1)?.easy ?? 0;
-  const bouts = Array.from({ length: repeats.least }, (_, place) => ({
-    seconds,
-    intensity,
-    easy: place === repeats.least - 1 ? lastEasy : (easy ?? 0),
-  }));
+  const bouts = Array.from({ length: repeats.least }, () => ({ seconds, intensity, easy: easy ?? 0 }));
   return told({ ...before, bouts }, []);
 };
 

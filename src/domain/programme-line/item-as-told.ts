@@ -4,7 +4,7 @@ import { boutsAsWritten, type Bouts } from './bouts-line.ts';
 import { drillAsWritten, drillOfLongHolds, drillOfSets, type WrittenDrill } from './drill-line.ts';
 import { liftAsWritten } from './lift-line.ts';
 import { told, type Told } from './line-problem.ts';
-import { isEndurance, isLoose, newBouts, newDrill, newLift, restOfNew } from './new-item.ts';
+import { isEndurance, newBouts, newDrill, newLift, restOfNew } from './new-item.ts';
 import type { LineContext, Written } from './read-line.ts';
 import type { Sets } from './set-groups.ts';
 
@@ -51,8 +51,7 @@ const isDrill = (exercise: Exercise, context: LineContext, { groups }: Sets): bo
   );
   if (loaded) return false;
   if (before) return before.kind === 'drill';
-  const machineKind = newLift(null, exercise, context.place)?.machineKind;
-  return machineKind !== undefined && isLoose(machineKind);
+  return newLift(null, exercise, context.place) === null;
 };
 
 const asLift = (exercise: Exercise, context: LineContext, written: Sets): Told<ProgrammeItem> => {
@@ -72,7 +71,9 @@ const asDrill = (exercise: Exercise, context: LineContext, drill: Told<WrittenDr
   return item ? told(drillAsWritten(item, { ...drill.part, rest }), []) : refused(noMachine(exercise));
 };
 
-const noMachine = ({ name }: Exercise): string =>
-  `${name} is done on a treadmill, cycle or rower: write bouts, such as 30 min @ 130 W.`;
+const noMachine = ({ name, machineKinds }: Exercise): string =>
+  machineKinds.every(isEndurance)
+    ? `${name} is done on a treadmill, cycle or rower: write bouts, such as 30 min @ 130 W.`
+    : `No machine loads ${name.toLowerCase()}: write 3 × 10, 3 × 30 s, or how it should feel, such as @ RPE 6.`;
 
 const refused = (says: string): Told<never> => ({ kind: 'refused', says: [says] });

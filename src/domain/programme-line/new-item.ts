@@ -21,6 +21,7 @@ const LOOSE: readonly Kind[] = LOOSE_KINDS;
 
 export const isEndurance = (kind: Kind): boolean => ENDURANCE.includes(kind);
 export const isLoose = (kind: Kind): boolean => LOOSE.includes(kind);
+export const loadsLifts = (kind: Kind): boolean => !isEndurance(kind) && !isLoose(kind);
 
 /** What an exercise can be done on; an old catalogue does not say. */
 const kindsOf = ({ machineKinds }: Exercise, { machineKinds: near }: PlaceOfItem): readonly Kind[] =>
@@ -49,9 +50,9 @@ const kept = (before: ProgrammeItem | null, exercise: Exercise, place: PlaceOfIt
   };
 };
 
-/** A lift with nothing in it yet but a rest, or null where the exercise is done on no machine that loads it. */
+/** A lift with nothing in it yet, or null where no machine loads the exercise. */
 export const newLift = (before: ProgrammeItem | null, exercise: Exercise, place: PlaceOfItem): LiftItem | null => {
-  const machineKind = machineFor(exercise, place, (kind) => !isEndurance(kind));
+  const machineKind = machineFor(exercise, place, loadsLifts);
   if (machineKind === null) return null;
   return {
     ...kept(before, exercise, place),
@@ -95,5 +96,3 @@ export const newDrill = (before: ProgrammeItem | null, exercise: Exercise, place
 };
 
 export const restOfNew = (kind: keyof typeof USUAL_REST): number => USUAL_REST[kind];
-
-export const usualRule = ({ bodyPart }: Exercise) => USUAL_RULES[bodyPart];

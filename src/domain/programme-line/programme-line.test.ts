@@ -189,6 +189,7 @@ test.each([
   ['Long hang 3 × 6 × 7 s on @ 40 % grip', /how long the rest between/],
   ['Back squat 6 @ 70 % then 2 × 3 @ 80 %', /heaviest set first/],
   ['Back squat w 5 @ 50 %', /no warm-up/],
+  ['Long hang 3 × 5 @ 80 %', /No machine loads long hang/],
 ])('“%s” is refused in a sentence', (typed, sentence) => {
   expect(says(typed)).toMatch(sentence);
 });
