@@ -1,3 +1,4 @@
+import { liftsOf } from '#domain/card.ts';
 import { addDays } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
 import { idOf, instant } from '#domain/identity.ts';
@@ -51,6 +52,8 @@ const everyDay = takeUp({
           track: idOf(`${lift} ${weekday}`),
           leading: weekday === 1,
           exercise: idOf(lift),
+          kind: 'lift',
+          condition: 'everyone',
           machineKind: 'resistive machine',
           priority: place + 1,
           basis: { kind: 'fraction', of: 0.78 },
@@ -89,7 +92,7 @@ const personFacts = (place: number, programme: typeof everyDay): readonly FactBo
       birthDate: null,
       trainingAge: null,
     },
-    { kind: 'assigned', person, mission: idOf('m'), role: 'prime', team: 'ours' },
+    { kind: 'assigned', person, mission: idOf('m'), role: 'prime', team: 'ours', spaceWalks: false },
     {
       kind: 'measured',
       person,
@@ -137,7 +140,7 @@ const sets = deriveAll(dense).reduce(
     sum +
     road.cards.reduce(
       (all, card) =>
-        all + (card.state === 'issued' ? 0 : card.card.items.reduce((count, item) => count + item.sets.length, 0)),
+        all + (card.state === 'issued' ? 0 : liftsOf(card.card).reduce((count, item) => count + item.sets.length, 0)),
       0,
     ),
   0,

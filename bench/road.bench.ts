@@ -35,7 +35,7 @@ const factsOf = (place: number): readonly FactBody[] => {
       birthDate: null,
       trainingAge: null,
     },
-    { kind: 'assigned', person, mission: idOf('m'), role: 'prime', team: 'ours' },
+    { kind: 'assigned', person, mission: idOf('m'), role: 'prime', team: 'ours', spaceWalks: false },
     { kind: 'measured', person, day: addDays(FIRST, -7), what: 'body mass', value: entered(String(55 + place), 'kg') },
     ...LIFTS.map((lift): FactBody => ({
       kind: 'lifted',

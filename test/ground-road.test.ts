@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addDays, type Day } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
-import { workIncrements, type Card, type CardItem } from '#domain/card.ts';
+import { liftsOf, workIncrements, type Card, type CardLift } from '#domain/card.ts';
 import { idOf } from '#domain/identity.ts';
 import type { Machine } from '#domain/catalogue.ts';
 import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
@@ -30,17 +30,17 @@ const cardOn = (rehearsal: Rehearsal, day: Day): Card => {
   return found.card;
 };
 
-const itemOf = (card: Card, exercise: string): CardItem => {
-  const item = card.items.find((each) => each.exercise === exercise);
+const itemOf = (card: Card, exercise: string): CardLift => {
+  const item = liftsOf(card).find((each) => each.exercise === exercise);
   if (!item) throw new Error(`The card has no ${exercise}: ${card.leftOut.map(({ says }) => says).join('; ')}`);
   return item;
 };
 
 /** What hangs on the bar [kg], of the work sets. */
-const barOf = (item: CardItem): number => (workIncrements(item) ?? 0) * Number(item.increment);
+const barOf = (item: CardLift): number => (workIncrements(item) ?? 0) * Number(item.increment);
 
 const live = (rehearsal: Rehearsal, day: Day, rpe = 7) => {
-  const tracks = cardOn(rehearsal, day).items.map((item) => [item.track, 'rehearsed'] as const);
+  const tracks = liftsOf(cardOn(rehearsal, day)).map((item) => [item.track, 'rehearsed'] as const);
   const [document] = rehearsal.issue(day, [day], Object.fromEntries(tracks));
   if (!document) throw new Error('Nothing was issued.');
   rehearsal.train(document, { rpe });
@@ -74,7 +74,7 @@ test('the same fraction for everybody: what hangs on the bar differs only as the
 });
 
 test('a clean session raises the next by the step rule, marked for a signature; a hard one does not', () => {
-  const after = (rpe: number): CardItem => {
+  const after = (rpe: number): CardLift => {
     const rehearsal = prepared({ sex: 'male', mass: '80', squat: '120' }, addDays(GENERAL_MONDAY, -10));
     live(rehearsal, GENERAL_MONDAY, rpe);
     return itemOf(cardOn(rehearsal, addDays(GENERAL_MONDAY, 7)), 'back-squat');
@@ -89,7 +89,7 @@ test('nobody who was never seen under a bar is sent there by a card', () => {
   const rehearsal = new Rehearsal({ sex: 'female', mass: '61' });
   rehearsal.follow(PREPARATION_PROGRAMME.id, -730);
   const card = cardOn(rehearsal, GENERAL_MONDAY);
-  expect(card.items.map((item) => item.exercise)).not.toContain('back-squat');
+  expect(liftsOf(card).map((item) => item.exercise)).not.toContain('back-squat');
   expect(card.leftOut.find(({ exerciseName }) => exerciseName === 'Back squat')?.says).toBe(
     'left out: the clearance gate comes first',
   );
@@ -118,7 +118,7 @@ test('increments of the bar mean nothing to the machine: the first flight load i
   rehearsal.test('back-squat', '120');
   rehearsal.add({ kind: 'carried', person: PERSON, day: addDays(LAUNCH, -20), load: entered('110', 'kg') });
   live(rehearsal, addDays(LAUNCH, -84), 7);
-  const flight = (one: Rehearsal): CardItem => itemOf(cardOn(one, onFlightDay(4)), 'back-squat');
+  const flight = (one: Rehearsal): CardLift => itemOf(cardOn(one, onFlightDay(4)), 'back-squat');
   expect(flight(rehearsal).unit).toBe('lb');
   expect(flight(rehearsal).ramp).toMatchObject({ effortStep: 0, shareStep: 0 });
   expect(Math.abs((workIncrements(flight(rehearsal)) ?? 0) - (workIncrements(flight(alone)) ?? 0))).toBeLessThanOrEqual(
@@ -188,7 +188,7 @@ test('the taper halves the sets and keeps the load; the last week is light', () 
   const specific = itemOf(cardOn(rehearsal, addDays(LAUNCH, -21)), 'back-squat');
   const taper = itemOf(cardOn(rehearsal, addDays(LAUNCH, -14)), 'back-squat');
   const quarantine = itemOf(cardOn(rehearsal, addDays(LAUNCH, -7)), 'back-squat');
-  const workSets = (item: CardItem): number => item.sets.filter((set) => set.kind === 'work').length;
+  const workSets = (item: CardLift): number => item.sets.filter((set) => set.kind === 'work').length;
   expect([workSets(specific), workSets(taper)]).toEqual([4, 2]);
   expect(barOf(taper)).toBe(barOf(specific));
   expect(barOf(quarantine)).toBeLessThan(0.6 * 120);
@@ -202,10 +202,10 @@ test('a launch that slips moves the road with it: the session of L−21 stays th
   const { kind, mission, name, site, launch } = dated;
   rehearsal.add({ kind, mission, name, site, launch: addDays(launch, 14), landing: null }, dated.id);
   const after = cardOn(rehearsal, addDays(LAUNCH, -7));
-  expect([after.missionDay, after.session, after.items.map(barOf)]).toEqual([
+  expect([after.missionDay, after.session, liftsOf(after).map(barOf)]).toEqual([
     'L−21',
     before.session,
-    before.items.map(barOf),
+    liftsOf(before).map(barOf),
   ]);
 });
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { entered } from '#units/entered.ts';
-import { workIncrements } from '#domain/card.ts';
+import { liftsOf, workIncrements } from '#domain/card.ts';
 import { idOf } from '#domain/identity.ts';
 import { recallsUnder } from '#planning/recall.ts';
 import { atTheTop, heavySquat, person, TOP } from './rehearsal/heavy-squat.ts';
@@ -39,7 +39,7 @@ test('two sides of a lift climb together', () => {
   const sides = rehearsal
     .road(onFlightDay(81), 14)
     .cards.flatMap((card) =>
-      card.state === 'planned' ? card.card.items.filter((item) => item.track === 'single-leg squat') : [],
+      card.state === 'planned' ? liftsOf(card.card).filter((item) => item.track === 'single-leg squat') : [],
     );
   const loads = sides.map((item) => item.sets.filter((set) => set.kind === 'work').map((set) => set.load.increments));
   expect(loads.length).toBeGreaterThan(0);
@@ -66,7 +66,7 @@ test('discomfort holds the load on the ramps too, when a limit falls away', () =
   // The shoulder rule of the first fortnight is over on flight day 15; the medium squat would go up with it.
   const planned = rehearsal.road(onFlightDay(15), 1).cards.find((card) => card.state === 'planned');
   const squat =
-    planned?.state === 'planned' ? planned.card.items.find((item) => item.track === 'squat medium') : undefined;
+    planned?.state === 'planned' ? liftsOf(planned.card).find((item) => item.track === 'squat medium') : undefined;
   expect(squat && workIncrements(squat)).toBe(175);
   expect(squat?.limits.find((limit) => limit.kind === 'signed load')?.binds).toBe(true);
 });
@@ -107,7 +107,7 @@ const medium = (rehearsal: Rehearsal, flightDay: number, today: number): number 
   const road = rehearsal.road(onFlightDay(today), flightDay - today + 1);
   if (today !== flightDay) return road.tracks.find((track) => track.track === 'squat medium')?.last?.increments ?? NaN;
   const card = road.cards.find((each) => each.state === 'planned' && each.day === onFlightDay(flightDay));
-  const item = card?.state === 'planned' ? card.card.items.find((each) => each.track === 'squat medium') : undefined;
+  const item = card?.state === 'planned' ? liftsOf(card.card).find((each) => each.track === 'squat medium') : undefined;
   return item ? (workIncrements(item) ?? NaN) : NaN;
 };
 
@@ -182,7 +182,7 @@ test('a limit of effort binds what is started at, leaves no rule, and a test wit
   rehearsal.test('bench-press', '0');
   const items = rehearsal
     .road(onFlightDay(TOP + 7))
-    .cards.flatMap((card) => (card.state === 'planned' ? card.card.items : []));
+    .cards.flatMap((card) => (card.state === 'planned' ? liftsOf(card.card) : []));
   expect(items.length).toBeGreaterThan(0);
   for (const item of items) {
     expect(item.shouldFeel[1]).toBeLessThanOrEqual(5);

@@ -5,7 +5,7 @@ import { addDays } from '#units/day.ts';
 import { KILOGRAMS_PER_POUND } from '#units/mass.ts';
 import { idOf } from '#domain/identity.ts';
 import { DEFAULT_POLICIES } from '#domain/policies.ts';
-import type { CardItem } from '#domain/card.ts';
+import { liftsOf, type CardLift } from '#domain/card.ts';
 import type { FactBody } from '#domain/fact.ts';
 import type { RestrictionLimit } from '#domain/restriction.ts';
 import { crossingOf } from '#planning/crossing-view.ts';
@@ -28,10 +28,12 @@ const itemsOf = (
   rehearsal: Rehearsal,
   today: number,
   days: number,
-): readonly { readonly day: number; readonly item: CardItem }[] =>
+): readonly { readonly day: number; readonly item: CardLift }[] =>
   rehearsal
     .road(onFlightDay(today), days)
-    .cards.flatMap((card) => (card.state === 'issued' ? [] : card.card.items.map((item) => ({ day: card.day, item }))));
+    .cards.flatMap((card) =>
+      card.state === 'issued' ? [] : liftsOf(card.card).map((item) => ({ day: card.day, item })),
+    );
 
 test('no planned or expected load is over the ceiling, and none over the shoulder rule in the first fortnight', () => {
   fc.assert(
@@ -118,7 +120,7 @@ test('from the day of a restriction no standing card without a result goes again
               ? null
               : card.record.document.card
             : card.card;
-        const squat = shown?.items.find((item) => item.exercise === 'back-squat');
+        const squat = shown && liftsOf(shown).find((item) => item.exercise === 'back-squat');
         if (!squat) continue;
         expect(limit.kind).not.toBe('forbidden');
         const most = Math.max(...squat.sets.map((set) => set.load.increments)) * KILOGRAMS_PER_POUND;
@@ -132,14 +134,14 @@ test('from the day of a restriction no standing card without a result goes again
 /** Planned loads over the one in use that are not marked as a raise for somebody to sign. */
 const unmarkedRaises = (rehearsal: Rehearsal): readonly string[] => {
   const inUse = new Map<string, number>();
-  const heaviest = (item: CardItem): number => Math.max(...item.sets.map((set) => set.load.increments));
+  const heaviest = (item: CardLift): number => Math.max(...item.sets.map((set) => set.load.increments));
   return rehearsal.road(onFlightDay(31), 14).cards.flatMap((card) => {
     if (card.state === 'issued') {
       const { document } = card.record;
-      if (!document.card.deload) for (const item of document.card.items) inUse.set(item.track, heaviest(item));
+      if (!document.card.deload) for (const item of liftsOf(document.card)) inUse.set(item.track, heaviest(item));
       return [];
     }
-    return card.card.items
+    return liftsOf(card.card)
       .filter((item) => item.basis !== 'effort' && heaviest(item) > (inUse.get(item.track) ?? 0) && item.raise === null)
       .map((item) => `${item.track} ${heaviest(item)}`);
   });

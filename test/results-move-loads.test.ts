@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
 import { addDays } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
-import { workIncrements, type CardItem } from '#domain/card.ts';
+import { liftsOf, workIncrements, type CardLift } from '#domain/card.ts';
 import type { SetResult } from '#domain/fact.ts';
 import { idOf, type FactId } from '#domain/identity.ts';
 import { atTheTop, heavySquat, person, TOP } from './rehearsal/heavy-squat.ts';
 import { LAUNCH, onFlightDay, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
 
 /** Lives flight day 32 so, everything else as planned up to the next heavy day, and answers its squat. */
-const after = (set: (result: SetResult, item: CardItem) => SetResult, note?: string): CardItem => {
+const after = (set: (result: SetResult, item: CardLift) => SetResult, note?: string): CardLift => {
   const rehearsal = atTheTop();
   const [document] = rehearsal.live(TOP, TOP, {
     set: (result, item) => (item.track === 'squat heavy' ? set(result, item) : result),
@@ -19,14 +19,14 @@ const after = (set: (result: SetResult, item: CardItem) => SetResult, note?: str
       person: PERSON,
       day: document.card.day,
       card: document.id,
-      item: heavyItem(document.card.items),
+      item: heavyItem(liftsOf(document.card)),
       text: note,
     });
   rehearsal.live(TOP + 1, TOP + 6);
   return heavySquat(rehearsal, TOP + 7);
 };
 
-const heavyItem = (items: readonly CardItem[]) => items.find((item) => item.track === 'squat heavy')?.item ?? null;
+const heavyItem = (items: readonly CardLift[]) => items.find((item) => item.track === 'squat heavy')?.item ?? null;
 
 test('all repetitions inside the rule raise the load by one step, marked for a signature', () => {
   const item = after((result) => result);
@@ -205,6 +205,7 @@ test('a superseded result counts no more', () => {
       day,
       card,
       sets: sets.map((set) => ({ ...set, load: entered('200', 'lb') })),
+      pieces: [],
       sessionRpe,
       minutes,
     },

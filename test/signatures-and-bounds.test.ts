@@ -55,6 +55,7 @@ test('a raise that was signed falls with repetitions missed after it', () => {
       day: on,
       card,
       sets: sets.map((set) => ({ ...set, repetitions: set.repetitions - 2 })),
+      pieces: [],
       sessionRpe,
       minutes,
     },

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { addDays, type Day } from '#units/day.ts';
-import { workIncrements, type Card } from '#domain/card.ts';
+import { liftsOf, workIncrements, type Card } from '#domain/card.ts';
 import { SQUAT_GATES, type SquatGateName, type WayOfWatching } from '#domain/squat-gate.ts';
 import { SQUAT_GATES as SCIENCE_GATES } from '#science/novice/squat-gates.table.ts';
 import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
@@ -38,7 +38,7 @@ const cardOn = (rehearsal: Rehearsal, day: Day): Card => {
   return found.card;
 };
 const squatOn = (rehearsal: Rehearsal, day: Day) =>
-  cardOn(rehearsal, day).items.find((item) => item.exercise === 'back-squat');
+  liftsOf(cardOn(rehearsal, day)).find((item) => item.exercise === 'back-squat');
 const whyOn = (rehearsal: Rehearsal, day: Day) =>
   cardOn(rehearsal, day).leftOut.find((each) => each.exerciseName === 'Back squat')?.says;
 

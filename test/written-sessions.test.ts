@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { addDays, type Day } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
-import { workIncrements, type CardItem } from '#domain/card.ts';
+import { liftsOf, workIncrements, type CardLift } from '#domain/card.ts';
 import { idOf } from '#domain/identity.ts';
 import { atTheTop, heavySquat, TOP } from './rehearsal/heavy-squat.ts';
 import { onFlightDay, PERSON, type Rehearsal } from './rehearsal/rehearsal.ts';
@@ -37,14 +37,14 @@ const weekLater = (): Rehearsal => {
 };
 
 /** The heavy squat of the next heavy day, with this line written for it; 295 lb were done, 300 would come. */
-const writtenSquat = (line: string): CardItem => {
+const writtenSquat = (line: string): CardLift => {
   const rehearsal = weekLater();
   write(rehearsal, line, NEXT);
   return heavySquat(rehearsal, TOP + 7);
 };
 
-const workSets = (item: CardItem) => item.sets.filter((set) => set.kind === 'work');
-const setsOf = (item: CardItem) => workSets(item).map((set) => [set.load.increments, set.repetitions, set.rest]);
+const workSets = (item: CardLift) => item.sets.filter((set) => set.kind === 'work');
+const setsOf = (item: CardLift) => workSets(item).map((set) => [set.load.increments, set.repetitions, set.rest]);
 
 test('sets and repetitions alone: the load stays as it would be', () => {
   const item = writtenSquat('3 × 5, rest 3:00');
@@ -124,7 +124,7 @@ test('a session as written moves no load: the week after goes on from the week b
   write(rehearsal, '3 × 8 @ 200 lb', NEXT);
   const [light] = rehearsal.live(TOP + 7, TOP + 7);
   rehearsal.live(TOP + 8, TOP + 13);
-  expect(light?.card.items.find((item) => item.track === 'squat heavy')?.asWritten).toBe('3 × 8 @ 200 lb');
+  expect(light && liftsOf(light.card).find((item) => item.track === 'squat heavy')?.asWritten).toBe('3 × 8 @ 200 lb');
   // That week is an easier one: ten percent off 295, not off 200.
   expect(workIncrements(heavySquat(rehearsal, TOP + 14))).toBe(265);
 });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { addDays } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
-import { workIncrements } from '#domain/card.ts';
+import { liftsOf, workIncrements, type CardLift } from '#domain/card.ts';
 import { digestOf } from '#domain/digest.ts';
 import { idOf } from '#domain/identity.ts';
 import { issueDays } from './issue-days.ts';
@@ -83,7 +83,7 @@ test('a restriction recalls the issued card in the transaction that records it',
   expect(cards.find((card) => card.state === 'issued')).toMatchObject({ record: { delivery: 'recalled' } });
   const replacement = cards.find((card) => card.state === 'planned' && card.day === FIRST_DAY);
   expect(
-    replacement?.state === 'planned' && replacement.card.items.some(({ exercise }) => exercise === 'back-squat'),
+    replacement?.state === 'planned' && liftsOf(replacement.card).some(({ exercise }) => exercise === 'back-squat'),
   ).toBe(false);
 });
 
@@ -167,7 +167,7 @@ test('good results raise nothing that stands signed: the issued card keeps its l
         day: document.card.day,
         card: document.id,
         sets: document.sets.flatMap(({ id, item, place }) => {
-          const planned = document.card.items.find((each) => each.item === item);
+          const planned = liftsOf(document.card).find((each) => each.item === item);
           const set = planned?.sets[place];
           return planned && set
             ? [
@@ -181,6 +181,7 @@ test('good results raise nothing that stands signed: the issued card keeps its l
               ]
             : [];
         }),
+        pieces: [],
         sessionRpe: 5,
         minutes: 70,
       },
@@ -189,13 +190,13 @@ test('good results raise nothing that stands signed: the issued card keeps its l
   house.setToday(addDays(LAUNCH, 8));
   const cards = house.snapshot().road(PERSON)?.cards ?? [];
   const standing = cards.find((card) => card.day === days[3]);
-  const squat = (items: (typeof documents)[number]['card']['items']) =>
+  const squat = (items: readonly CardLift[]) =>
     items.find(({ exercise }) => exercise === 'back-squat');
-  const before = squat(documents[3]?.card.items ?? []);
-  const now = standing?.state === 'issued' ? squat(standing.record.document.card.items) : undefined;
+  const before = squat(documents[3] ? liftsOf(documents[3].card) : []);
+  const now = standing?.state === 'issued' ? squat(liftsOf(standing.record.document.card)) : undefined;
   expect(before && now && workIncrements(now)).toBe(before && workIncrements(before));
   const raised = cards
-    .flatMap((card) => (card.state === 'planned' ? card.card.items : []))
+    .flatMap((card) => (card.state === 'planned' ? liftsOf(card.card) : []))
     .filter(({ raise }) => raise);
   expect(raised.length).toBeGreaterThan(0);
   expect(

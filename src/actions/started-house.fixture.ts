@@ -77,7 +77,7 @@ const firstFacts = (): readonly FactBody[] => [
     { person: OTHER, name: 'Sami Lindgren', sex: 'male' as const },
   ].flatMap(({ person, name, sex }): readonly FactBody[] => [
     { kind: 'introduced', person, name, sex, birthDate: isoDay('1994-02-11'), trainingAge: entered('6', 'years') },
-    { kind: 'assigned', person, mission: MISSION, role: 'prime', team: 'ours' },
+    { kind: 'assigned', person, mission: MISSION, role: 'prime', team: 'ours', spaceWalks: false },
     { kind: 'measured', person, day: addDays(LAUNCH, -20), what: 'body mass', value: entered('71.5', 'kg') },
   ]),
   ...TESTS.map(([exercise, load, repetitions]): FactBody => ({

@@ -16,7 +16,7 @@ const knownWith = (bodies: readonly FactBody[]): Known => {
     ...shippedFacts(),
     { kind: 'introduced', person: ANY_PERSON, name: 'P', sex: 'male', birthDate: null, trainingAge: null },
     { kind: 'dated', mission: idOf('m'), name: 'M', site: idOf('aboard'), launch: LAUNCH, landing: null },
-    { kind: 'assigned', person: ANY_PERSON, mission: idOf('m'), role: 'prime', team: 'ours' },
+    { kind: 'assigned', person: ANY_PERSON, mission: idOf('m'), role: 'prime', team: 'ours', spaceWalks: false },
     ...bodies,
   ];
   const log = all.reduce<readonly Fact[]>((before, body, place) => {

@@ -1,7 +1,7 @@
 import type { Day } from '#units/day.ts';
 import { kilogramsOf, showEntered } from '#units/entered.ts';
 import { repetitions } from '#units/quantity.ts';
-import type { CardItem } from '#domain/card.ts';
+import { liftsOf, type CardLift } from '#domain/card.ts';
 import { capacityMachine, type Exercise } from '#domain/catalogue.ts';
 import type { CapacityKey } from '#domain/estimate.ts';
 import type { Fact, SetResult } from '#domain/fact.ts';
@@ -25,12 +25,12 @@ export const cardReadings = (known: Known, exercise: Exercise, key: CapacityKey,
   const cards = issuedCards(known);
   return ofKind(known, 'trained').flatMap((trained) => {
     const card = cards.get(trained.card);
-    const item = card?.card.items.find((each) => each.exercise === exercise.id && isOn(known, each, key));
+    const item = card && liftsOf(card.card).find((each) => each.exercise === exercise.id && isOn(known, each, key));
     return card && item ? [readResult(known, exercise, of, trained, card, item)] : [];
   });
 };
 
-const isOn = (known: Known, item: CardItem, key: CapacityKey): boolean => {
+const isOn = (known: Known, item: CardLift, key: CapacityKey): boolean => {
   const machine = known.house.machines.get(item.machine);
   return machine !== undefined && capacityMachine(machine) === key.machine;
 };
@@ -41,7 +41,7 @@ const readResult = (
   of: number,
   trained: Fact<'trained'>,
   card: IssuedCard,
-  item: CardItem,
+  item: CardLift,
 ): Reading => {
   const sets = heaviestWorkSets(card, item, trained.sets);
   const says = sets.map(({ result }) => `${showEntered(result.load)} × ${result.repetitions}`).join(', ');
@@ -79,7 +79,7 @@ const readOne = (
   exercise: Exercise,
   of: number,
   day: Day,
-  item: CardItem,
+  item: CardLift,
   result: SetResult,
   planned: number,
 ): SetReading => {
@@ -90,23 +90,23 @@ const readOne = (
   return readSet(bar.kilograms, result.repetitions, reserveOfResult(item, result, planned), of, known.trainingAge);
 };
 
-const isInOneG = (known: Known, item: CardItem): boolean => known.house.machines.get(item.machine)?.gravity === '1 g';
+const isInOneG = (known: Known, item: CardLift): boolean => known.house.machines.get(item.machine)?.gravity === '1 g';
 
 /** Repetitions missed: failure. Effort not recorded: the prescribed reserve, where there is one. */
-const reserveOfResult = (item: CardItem, result: SetResult, planned: number): ReserveReading => {
+const reserveOfResult = (item: CardLift, result: SetResult, planned: number): ReserveReading => {
   if (result.effort) return reserveOf(result.effort);
   if (result.repetitions < planned) return { kind: 'reported', reserve: repetitions(0) };
   return item.reserve === null ? { kind: 'unknown' } : { kind: 'prescribed', reserve: repetitions(item.reserve) };
 };
 
-const heaviestWorkSets = (card: IssuedCard, item: CardItem, results: readonly SetResult[]) => {
+const heaviestWorkSets = (card: IssuedCard, item: CardLift, results: readonly SetResult[]) => {
   const work = workSetResults(card, item, results);
   const heaviest = Math.max(...work.map((set) => set.increments));
   return work.filter((set) => set.increments === heaviest);
 };
 
 /** The work sets of an item with what was done, in order; sets without a result are not among them. */
-export const workSetResults = (card: IssuedCard, item: CardItem, results: readonly SetResult[]) =>
+export const workSetResults = (card: IssuedCard, item: CardLift, results: readonly SetResult[]) =>
   card.sets
     .filter((set) => set.item === item.item)
     .flatMap((set) => {

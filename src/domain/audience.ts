@@ -15,6 +15,10 @@ export const defaultAudience = (body: FactBody): readonly Audience[] => {
     case 'dated':
     case 'assigned':
     case 'stays':
+    case 'available':
+    case 'set aside':
+    case 'space walk':
+    case 'road holds':
     case 'signs':
     case 'catalogued':
     case 'calibrated':
@@ -24,6 +28,7 @@ export const defaultAudience = (body: FactBody): readonly Audience[] => {
       return TRAINING;
     case 'measured':
     case 'lifted':
+    case 'tested':
     case 'judged':
     case 'carried':
     case 'trained':

@@ -1,6 +1,6 @@
 import { ISSUED_CARD } from '#contract/facts/any-issued-card.setup.ts';
 import { expect, test } from 'vitest';
-import { totalMinutes, workIncrements, type CardItem, type CardSet } from './card.ts';
+import { liftsOf, totalMinutes, workIncrements, type CardLift, type CardSet } from './card.ts';
 
 const set = (kind: CardSet['kind'], increments: number): CardSet => ({
   kind,
@@ -10,8 +10,8 @@ const set = (kind: CardSet['kind'], increments: number): CardSet => ({
   rest: 120,
 });
 
-const itemWith = (...sets: readonly CardSet[]): CardItem => {
-  const [item] = ISSUED_CARD.card.items;
+const itemWith = (...sets: readonly CardSet[]): CardLift => {
+  const [item] = liftsOf(ISSUED_CARD.card);
   if (!item) throw new Error('The invented card has an item.');
   return { ...item, sets };
 };

@@ -4,6 +4,7 @@ import type { Setting } from './catalogue.ts';
 import type { Side } from './effort.ts';
 import type { BreathingRule } from './fact.ts';
 import type { ExerciseId, ItemId, MachineId, PersonId, ProgrammeVersionId, SessionId, TrackId } from './identity.ts';
+import type { DrillWork } from './programme.ts';
 import type { Raise } from './raise.ts';
 
 /** What a hand sets: whole increments of the machine, or "start at" where effort decides. */
@@ -57,30 +58,37 @@ export interface Ramp {
   readonly steps: number;
 }
 
-export interface CardItem {
+interface AnyCardItem {
   readonly item: ItemId;
   readonly track: TrackId;
-  readonly leading: boolean;
   readonly place: number;
   readonly exercise: ExerciseId;
   readonly exerciseName: string;
-  readonly carriedAtShoulders: boolean;
-  readonly machine: MachineId;
-  readonly machineName: string;
-  readonly unit: MassUnit;
-  /** One increment, a decimal in the machine's unit. */
-  readonly increment: string;
   readonly priority: number;
-  readonly basis: 'fraction' | 'from last' | 'effort' | 'fixed';
   /** The line by which somebody set this item for its day; null where it is the programme's. Such a day moves no load. */
   readonly asWritten: string | null;
   readonly settings: readonly Setting[];
   /** What was done last time on this track: "day 20: 265 × 6 6 6 6, RPE 7". */
   readonly last: string | null;
   readonly cues: readonly string[];
+  readonly shouldFeel: readonly [number, number];
+  /** Sentences for the person: "limited by the physician", "should feel 6". */
+  readonly says: readonly string[];
+}
+
+/** Sets under a load of a machine. */
+export interface CardLift extends AnyCardItem {
+  readonly kind: 'lift';
+  readonly leading: boolean;
+  readonly carriedAtShoulders: boolean;
+  readonly machine: MachineId;
+  readonly machineName: string;
+  readonly unit: MassUnit;
+  /** One increment, a decimal in the machine's unit. */
+  readonly increment: string;
+  readonly basis: 'fraction' | 'from last' | 'effort' | 'fixed';
   readonly sets: readonly CardSet[];
   readonly reserve: number | null;
-  readonly shouldFeel: readonly [number, number];
   readonly ramp: Ramp | null;
   readonly rule: SignedRule | null;
   readonly limits: readonly LoadLimit[];
@@ -88,9 +96,64 @@ export interface CardItem {
   readonly raise: Raise | null;
   /** Row of the item's reckoning; null where no capacity is in play. */
   readonly row: number | null;
-  /** Sentences for the person: "limited by the physician", "should feel 6". */
-  readonly says: readonly string[];
 }
+
+/** One bout as it is set and held. What is not known of the person is null: then effort alone leads. */
+export interface CardBout {
+  readonly seconds: number;
+  /** Seconds of easy work after it. */
+  readonly easy: number;
+  /** Beats a minute, from and to. */
+  readonly heartRate: readonly [number, number] | null;
+  readonly watts: number | null;
+  /** km/h */
+  readonly speed: number | null;
+  readonly rpe: readonly [number, number];
+}
+
+/** What pulls a person down to a treadmill in weightlessness: whole increments of the treadmill, in all. */
+export interface HarnessPull {
+  readonly increments: number;
+  readonly unit: MassUnit;
+  readonly increment: string;
+  /** Of body weight, as set; what reaches the belt is less. */
+  readonly ofBodyWeight: number;
+}
+
+/** Endurance on a treadmill, a cycle or a rower. */
+export interface CardBouts extends AnyCardItem {
+  readonly kind: 'bouts';
+  readonly machine: MachineId;
+  readonly machineName: string;
+  readonly warmUpSeconds: number;
+  readonly bouts: readonly CardBout[];
+  readonly coolDownSeconds: number;
+  readonly harness: HarnessPull | null;
+  /** Harness load, watts or speed that go up against what was last issued or done. */
+  readonly raises: readonly Raise[];
+  /** The sum behind what is to be set, in words with numbers, for who opens it. */
+  readonly working: readonly string[];
+}
+
+export interface CardDrillSet {
+  readonly work: DrillWork;
+  readonly side: Side | null;
+  readonly rest: number;
+  /** Newtons, where the hand was tested. */
+  readonly force: number | null;
+}
+
+/** Sets that no machine loads. */
+export interface CardDrill extends AnyCardItem {
+  readonly kind: 'drill';
+  /** "body weight", "band", or the machine it is done at. */
+  readonly means: string;
+  readonly sets: readonly CardDrillSet[];
+  readonly raises: readonly Raise[];
+  readonly working: readonly string[];
+}
+
+export type CardItem = CardLift | CardBouts | CardDrill;
 
 export interface CardMinutes {
   readonly label: string;
@@ -121,8 +184,15 @@ export interface Card {
 
 export const totalMinutes = (card: Card): number => card.minutes.reduce((sum, part) => sum + part.minutes, 0);
 
+export const isCardLift = (item: CardItem): item is CardLift => item.kind === 'lift';
+export const liftsOf = ({ items }: Pick<Card, 'items'>): readonly CardLift[] => items.filter(isCardLift);
+
+/** Everything on a card that goes up against the last issued or done. */
+export const raisesOf = ({ items }: Pick<Card, 'items'>): readonly Raise[] =>
+  items.flatMap((item) => (item.kind === 'lift' ? (item.raise ?? []) : item.raises));
+
 /** The work load that stands for an item: the heaviest of its work sets, in increments. */
-export const workIncrements = (item: CardItem): number | null => {
+export const workIncrements = (item: CardLift): number | null => {
   const loads = item.sets.filter((set) => set.kind === 'work').map((set) => set.load.increments);
   return loads.length > 0 ? Math.max(...loads) : null;
 };

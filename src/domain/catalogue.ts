@@ -20,6 +20,11 @@ export const PATTERNS = [
   'grip',
   'jump',
   'balance',
+  'mobility',
+  'walking',
+  'running',
+  'cycling',
+  'rowing',
 ] as const;
 export type Pattern = (typeof PATTERNS)[number];
 
@@ -38,8 +43,11 @@ export const MACHINE_KINDS = [
 ] as const;
 export type MachineKind = (typeof MACHINE_KINDS)[number];
 
-/** What no catalogue of machines holds: a body's own weight, there on the ground only, what to hang from, what fits a bag. */
-export const LOOSE_KINDS = ['body weight', 'hanging bar', 'band', 'hand gear'] as const;
+/**
+ * What no catalogue of machines holds: nothing at all, a body's own weight, which is there on the ground only, what to hang
+ * from, what fits a bag.
+ */
+export const LOOSE_KINDS = ['no gear', 'body weight', 'hanging bar', 'band', 'hand gear'] as const;
 export type LooseKind = (typeof LOOSE_KINDS)[number];
 
 /** Sites of the body where a load is felt: discomfort and restrictions name them. */
@@ -137,6 +145,9 @@ export interface Machine {
   readonly increment: string;
   readonly least: string;
   readonly ceiling: string;
+  /** The most that a cycle or rower takes [W] and the fastest belt [km/h]; null where it was never said. */
+  readonly mostWatts: number | null;
+  readonly mostSpeed: number | null;
   readonly limits: readonly {
     readonly exercise: ExerciseId;
     readonly attachment: string | null;

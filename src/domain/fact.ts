@@ -23,6 +23,7 @@ import type { Policies } from './policies.ts';
 import type { ProgrammeVersion } from './programme.ts';
 import type { Restriction } from './restriction.ts';
 import type { SquatGateName, WayOfWatching } from './squat-gate.ts';
+import type { Test } from './tested.ts';
 
 /** Place in the log: given at commit under one lock, without gaps, never inserted later. */
 export type Sequence = Quantity<'place in the log'>;
@@ -38,6 +39,25 @@ export interface SetResult {
   readonly effort: Effort | null;
   readonly side: Side | null;
 }
+
+/** What was done of an item that no machine loads in sets: bouts of endurance, drills. */
+export interface PieceResult {
+  readonly item: ItemId;
+  /** Bouts or sets that were done whole. */
+  readonly done: number;
+  readonly minutes: number | null;
+  readonly watts: number | null;
+  /** km/h */
+  readonly speed: number | null;
+  /** Harness load as set. */
+  readonly harness: Entered | null;
+  /** Mean of the work, beats a minute. */
+  readonly heartRate: number | null;
+  readonly effort: Effort | null;
+}
+
+export const SET_ASIDE = ['travel', 'rest', 'hand-over', 'blackout', 'operations', 'test'] as const;
+export type SetAside = (typeof SET_ASIDE)[number];
 
 export type CalledOffCause = 'medical' | 'machine' | 'operations' | 'travel' | 'rest by agreement';
 
@@ -90,6 +110,8 @@ export type FactBody =
       readonly role: 'prime' | 'backup';
       /** Somebody else's people share machines and minutes only. */
       readonly team: 'ours' | 'another team';
+      /** Prepares for work outside, in a pressurised suit. */
+      readonly spaceWalks: boolean;
     }
   /** Where a person trains on the ground, and so with what; the last one entered stands. */
   | {
@@ -99,7 +121,37 @@ export type FactBody =
       readonly from: Day;
       readonly until: Day | null;
     }
+  /** Minutes of each weekday, from Monday (before launch) or from the first day of a mission week; the last one entered stands. */
+  | {
+      readonly kind: 'available';
+      readonly person: PersonId;
+      readonly from: Day;
+      readonly until: Day | null;
+      readonly minutes: readonly number[];
+    }
+  /** Days on which there is less time than the programme means, or none. */
+  | {
+      readonly kind: 'set aside';
+      readonly person: PersonId;
+      readonly from: Day;
+      readonly until: Day;
+      readonly what: SetAside;
+      /** Minutes that are left for training on each of these days. */
+      readonly minutes: number;
+      readonly text: string;
+    }
+  /** A space walk of this person. Moved by superseding it. */
+  | { readonly kind: 'space walk'; readonly person: PersonId; readonly day: Day; readonly text: string }
+  /** The road holds: from this day the programme stays in a phase until it goes on. */
+  | {
+      readonly kind: 'road holds';
+      readonly person: PersonId;
+      readonly from: Day;
+      readonly until: Day | null;
+      readonly text: string;
+    }
   // what a person can do and did
+  | { readonly kind: 'tested'; readonly person: PersonId; readonly day: Day; readonly test: Test }
   | {
       readonly kind: 'lifted';
       readonly person: PersonId;
@@ -129,6 +181,7 @@ export type FactBody =
       readonly day: Day;
       readonly card: CardId;
       readonly sets: readonly SetResult[];
+      readonly pieces: readonly PieceResult[];
       readonly sessionRpe: number | null;
       readonly minutes: number | null;
     }

@@ -46,6 +46,7 @@ const assigned = (role: 'prime' | 'backup'): FactBody => ({
   mission: SKERRY,
   role,
   team: 'ours',
+  spaceWalks: false,
 });
 
 const known = (...lines: readonly Line[]): Known => {

@@ -26,6 +26,15 @@ export interface Policies {
   /** A load at or under share × W + this fraction of W is no evidence. */
   readonly evidenceFloor: number;
   readonly daysWithoutLiftThatWidens: number;
+  /** No bouts of endurance before this flight day, and none all-out before the other. */
+  readonly firstEnduranceFlightDay: number;
+  readonly firstAllOutFlightDay: number;
+  /** Harness load over body weight, as set: where it starts, what a step adds, where it ends. */
+  readonly harnessStart: number;
+  readonly harnessStep: number;
+  readonly harnessMost: number;
+  /** Days before a space walk on which nobody grips or pulls hard. */
+  readonly daysHandsRest: number;
 }
 
 export const DEFAULT_POLICIES: Policies = {
@@ -48,4 +57,10 @@ export const DEFAULT_POLICIES: Policies = {
   cardValidDays: 7,
   evidenceFloor: 0.05,
   daysWithoutLiftThatWidens: 14,
+  firstEnduranceFlightDay: 2,
+  firstAllOutFlightDay: 22,
+  harnessStart: 0.65,
+  harnessStep: 0.03,
+  harnessMost: 0.9,
+  daysHandsRest: 3,
 };

@@ -1,8 +1,10 @@
 import { addDays, type Day } from '#units/day.ts';
 import type { MassUnit } from '#units/mass.ts';
+import type { LooseKind, MachineKind } from './catalogue.ts';
 import { digestOf } from './digest.ts';
 import type { ExerciseId, ItemId, ProgrammeId, ProgrammeVersionId, SessionId, TrackId } from './identity.ts';
 import { dayOfAnchor, type MissionDates } from './mission-day.ts';
+import type { BoutIntensity } from './prescription.ts';
 
 /** What a step rule adds, in each unit; brought to whole steps of the machine, at least one. */
 export interface StepRule {
@@ -30,24 +32,80 @@ export interface WarmUpSet {
   readonly repetitions: number;
 }
 
-export interface ProgrammeItem {
+/** Whom an item is for. Who walks in space is said at the assignment; the squat gates are judged. */
+export const ITEM_CONDITIONS = ['everyone', 'space-walk crew', 'before the squat gates'] as const;
+export type ItemCondition = (typeof ITEM_CONDITIONS)[number];
+
+interface AnyItem {
   /** Kept from version to version. */
   readonly id: ItemId;
   readonly track: TrackId;
-  /** The track of this lift on which the rule is judged. */
-  readonly leading: boolean;
   readonly exercise: ExerciseId;
-  readonly machineKind: 'resistive machine' | 'free bar';
+  readonly machineKind: MachineKind | LooseKind;
+  readonly condition: ItemCondition;
   /** 1 is kept longest. */
   readonly priority: number;
+  readonly shouldFeel: readonly [number, number];
+  readonly source: string;
+}
+
+/** Sets under a load of a machine. */
+export interface LiftItem extends AnyItem {
+  readonly kind: 'lift';
+  /** The track of this lift on which the rule is judged. */
+  readonly leading: boolean;
   readonly basis: LoadBasis;
   readonly warmUps: readonly WarmUpSet[];
   readonly sets: readonly ProgrammeSet[];
   /** Repetitions in reserve that the set is meant to leave; null where an RPE band says it. */
   readonly reserve: number | null;
-  readonly shouldFeel: readonly [number, number];
-  readonly source: string;
 }
+
+export interface ProgrammeBout {
+  readonly seconds: number;
+  /** Null: by feel. */
+  readonly intensity: BoutIntensity | null;
+  /** Seconds of easy work after it. */
+  readonly easy: number;
+}
+
+/** Endurance on a treadmill, a cycle or a rower: steady, or work and easy in turn. */
+export interface BoutsItem extends AnyItem {
+  readonly kind: 'bouts';
+  readonly warmUpSeconds: number;
+  readonly bouts: readonly ProgrammeBout[];
+  readonly coolDownSeconds: number;
+}
+
+/** What one set of a drill asks for. Pulses: on and off in turn, as hands are trained. */
+export type DrillWork =
+  | { readonly kind: 'repetitions'; readonly count: number }
+  | { readonly kind: 'hold'; readonly seconds: number }
+  | { readonly kind: 'pulses'; readonly count: number; readonly on: number; readonly off: number };
+
+export interface DrillSet {
+  readonly work: DrillWork;
+  /** Seconds of rest after the set. */
+  readonly rest: number;
+}
+
+/** Of the person's own newest test of the hand. */
+export interface HandTarget {
+  readonly kind: 'of critical force' | 'of greatest grip';
+  readonly of: number;
+}
+
+/** Sets that no machine loads: jumps, balance, mobility, care of the shoulders, work of the hands. */
+export interface DrillItem extends AnyItem {
+  readonly kind: 'drill';
+  readonly sets: readonly DrillSet[];
+  /** Null: by feel. */
+  readonly target: HandTarget | null;
+}
+
+export type ProgrammeItem = LiftItem | BoutsItem | DrillItem;
+
+export const isLiftItem = (item: ProgrammeItem): item is LiftItem => item.kind === 'lift';
 
 export interface ProgrammeSession {
   readonly id: SessionId;

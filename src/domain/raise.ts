@@ -1,6 +1,9 @@
 import type { MassUnit } from '#units/mass.ts';
 import type { ExerciseId, FactId, ProposalId, TrackId } from './identity.ts';
 
+/** Loads go up in the unit of their machine; endurance in watts or speed, hands in newtons. */
+export type RaiseUnit = MassUnit | 'W' | 'km/h' | 'N';
+
 /** One load that goes up, as the signer sees it: loads in whole increments of the machine. */
 export interface Raise {
   readonly track: TrackId;
@@ -9,7 +12,7 @@ export interface Raise {
   /** Null: there was no load before; this is the first. */
   readonly from: number | null;
   readonly to: number;
-  readonly unit: MassUnit;
+  readonly unit: RaiseUnit;
   readonly increment: string;
   /** Relative change of bar-equivalent: 0.05 is 5 % more at the bar; null for a first load. */
   readonly atTheBar: number | null;

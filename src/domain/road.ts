@@ -62,6 +62,8 @@ export interface TrackProgress {
     readonly repetitions: readonly number[];
     readonly rating: number | null;
   } | null;
+  /** The load in use: last issued or done outside an easier week; on a lift with sides, of one side. */
+  readonly inUse: number | null;
   /** Highest load that a signature or signed rule covers. */
   readonly signed: number | null;
 }

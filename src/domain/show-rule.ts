@@ -1,7 +1,7 @@
-import { workIncrements, type CardItem } from './card.ts';
+import { workIncrements, type CardLift } from './card.ts';
 
 /** A signed rule made from its bounds, short enough for a card or a margin; null where none was signed. */
-export const showRule = (item: CardItem, show: (increments: number) => string): string | null => {
+export const showRule = (item: CardLift, show: (increments: number) => string): string | null => {
   const { rule } = item;
   const load = workIncrements(item);
   if (!rule || load === null) return null;

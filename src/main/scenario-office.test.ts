@@ -1,3 +1,4 @@
+import { liftsOf } from '#domain/card.ts';
 import { parseDraft } from '#contract/facts/parse-fact.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
@@ -27,7 +28,7 @@ const resultOf = (document: IssuedCard): Fact<'trained'> | undefined =>
 const resultsOf = (person: InventedPerson): readonly Fact<'trained'>[] =>
   factsOfKind(current, 'trained').filter((fact) => fact.person === person.id);
 const squatLoad = ({ card }: IssuedCard): number | undefined =>
-  card.items.find(({ exercise }) => exercise === 'back-squat')?.sets.findLast(({ kind }) => kind === 'work')?.load
+  liftsOf(card).find(({ exercise }) => exercise === 'back-squat')?.sets.findLast(({ kind }) => kind === 'work')?.load
     .increments;
 
 test('everything was recorded before today, in order, and stands up to its digest', () => {
@@ -68,7 +69,7 @@ test('cards are issued to those in flight alone, three a week and nothing before
 test('the first heavy squats are 210 lb, then held at the shoulders by what the machine delivers that day', () => {
   // 102.5 kg are 226 lb; since its calibration the machine pulls 4 % more than it is set to: 217, down to 215.
   expect([4, 11].map((day) => squatLoad(onFlightDay(INES, day)))).toEqual([210, 215]);
-  const squat = onFlightDay(INES, 11).card.items.find(({ exercise }) => exercise === 'back-squat');
+  const squat = liftsOf(onFlightDay(INES, 11).card).find(({ exercise }) => exercise === 'back-squat');
   expect(squat?.limits.find(({ binds }) => binds)?.kind).toBe('shoulder rule');
 });
 
@@ -118,7 +119,7 @@ test('a heavy and a light card were swapped: each result lies on the other day',
 
 test('one stands at the ceiling of the machine', () => {
   const loads = cardsOf(RAFAEL).flatMap(({ card }) =>
-    card.items.flatMap(({ sets }) => sets.map((set) => set.load.increments)),
+    liftsOf(card).flatMap(({ sets }) => sets.map((set) => set.load.increments)),
   );
   expect(Math.max(...loads)).toBe(600);
 });
@@ -127,9 +128,8 @@ test('one whose shoulders complain of 4 or more stays at the foot of both ramps'
   const scores = factsOfKind(current, 'hurt').filter(({ person, when }) => person === OONA.id && when === 'during');
   expect(scores.length).toBeGreaterThan(1);
   expect(Math.min(...scores.map(({ score }) => score))).toBeGreaterThanOrEqual(4);
-  const last = cardsOf(OONA)
-    .at(-1)
-    ?.card.items.find(({ exercise }) => exercise === 'heel-raise');
+  const card = cardsOf(OONA).at(-1)?.card;
+  const last = card && liftsOf(card).find(({ exercise }) => exercise === 'heel-raise');
   expect([last?.ramp?.effort, last?.ramp?.share]).toEqual([0.8, 0.6]);
 });
 

@@ -1,24 +1,37 @@
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import { isOne, type Prescription, type SetGroup, type SetIntensity, type Span } from '#domain/prescription.ts';
-import type { LoadBasis, ProgrammeItem, ProgrammeSet, WarmUpSet } from '#domain/programme.ts';
+import type { LiftItem, LoadBasis, ProgrammeItem, ProgrammeSet, WarmUpSet } from '#domain/programme.ts';
 import { readShorthand } from '#domain/shorthand/read-shorthand.ts';
+import { boutsAsWritten, drillAsWritten } from './piece-as-written.ts';
 
 /** An item of the programme as a line of shorthand would have it, or every reason why it cannot be planned so. */
 export type ItemAsWritten =
   | { readonly kind: 'item'; readonly item: ProgrammeItem }
   | { readonly kind: 'refused'; readonly says: readonly string[] };
 
-type Place = { readonly exercise: Exercise; readonly machine: Machine };
+interface Means {
+  readonly exercise: Exercise;
+  readonly machine: Machine | null;
+}
 
 /** What the line does not say (rest, warm-ups, a target) stays as the programme has it. */
-export const itemAsWritten = (item: ProgrammeItem, place: Place, line: string): ItemAsWritten => {
+export const itemAsWritten = (item: ProgrammeItem, { exercise, machine }: Means, line: string): ItemAsWritten => {
   const reading = readShorthand(line);
-  if (reading.kind === 'problems') return { kind: 'refused', says: reading.problems.map(({ says }) => says) };
+  if (reading.kind === 'problems') return refused(...reading.problems.map(({ says }) => says));
   const { prescription } = reading;
-  if (prescription.kind === 'bouts') return { kind: 'refused', says: [BOUTS] };
-  const says = refusals(prescription, place);
-  return says.length > 0 ? { kind: 'refused', says } : { kind: 'item', item: written(item, place, prescription) };
+  if (item.kind === 'bouts') return boutsAsWritten(item, prescription);
+  if (prescription.kind === 'bouts') return refused(BOUTS);
+  if (item.kind === 'drill') return drillAsWritten(item, exercise, prescription);
+  if (!machine) return refused('There is no machine here to load: leave it out, or go where one is.');
+  const says = refusals(prescription, { exercise, machine });
+  return says.length > 0
+    ? refused(...says)
+    : { kind: 'item', item: written(item, { exercise, machine }, prescription) };
 };
+
+const refused = (...says: readonly string[]): ItemAsWritten => ({ kind: 'refused', says });
+
+type Place = { readonly exercise: Exercise; readonly machine: Machine };
 
 type Sets = Extract<Prescription, { readonly kind: 'sets' }>;
 
@@ -60,7 +73,7 @@ const targetRefusals = (groups: readonly SetGroup[]): readonly string[] => {
   ];
 };
 
-const written = (item: ProgrammeItem, { machine }: Place, { groups, rest }: Sets): ProgrammeItem => {
+const written = (item: LiftItem, { machine }: Place, { groups, rest }: Sets): LiftItem => {
   const work = groups.filter((group) => !group.warmUp);
   const first = work[0] as SetGroup;
   const warmUps = groups.filter((group) => group.warmUp);
@@ -74,7 +87,7 @@ const written = (item: ProgrammeItem, { machine }: Place, { groups, rest }: Sets
   };
 };
 
-const basisOf = ({ basis }: ProgrammeItem, { load, intensity }: SetGroup, { unit }: Machine): LoadBasis => {
+const basisOf = ({ basis }: LiftItem, { load, intensity }: SetGroup, { unit }: Machine): LoadBasis => {
   if (load) return { kind: 'fixed', load: { text: load.text, unit: load.unit ?? unit } };
   if (intensity?.kind === 'of maximum') return { kind: 'fraction', of: intensity.of.least };
   if (intensity?.kind === 'in reserve') return { kind: 'effort', rpe: ratingsOf(intensity.repetitions) };
@@ -84,13 +97,13 @@ const basisOf = ({ basis }: ProgrammeItem, { load, intensity }: SetGroup, { unit
 /** Two in reserve is RPE 8 (Zourdos 2016). */
 const ratingsOf = ({ least, most }: Span): readonly [number, number] => [Math.max(1, 10 - most), 10 - least];
 
-const feelsOf = ({ shouldFeel }: ProgrammeItem, intensity: SetIntensity | null): readonly [number, number] => {
+const feelsOf = ({ shouldFeel }: LiftItem, intensity: SetIntensity | null): readonly [number, number] => {
   if (intensity?.kind === 'RPE') return [intensity.rating.least, intensity.rating.most];
   return intensity?.kind === 'in reserve' ? ratingsOf(intensity.repetitions) : shouldFeel;
 };
 
 /** A reserve that the line does not name is not the programme's any more, where the line sets its own load. */
-const reserveOf = ({ reserve }: ProgrammeItem, intensity: SetIntensity | null): number | null =>
+const reserveOf = ({ reserve }: LiftItem, intensity: SetIntensity | null): number | null =>
   intensity === null ? reserve : null;
 
 const workSets = (group: SetGroup, first: SetGroup, rest: number): readonly ProgrammeSet[] =>

@@ -1,6 +1,7 @@
 import type { Day } from '#units/day.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { CardId } from '#domain/identity.ts';
+import { liftsOf } from '#domain/card.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { ofKind, type Known } from '#domain/known.ts';
 import type { CardRecord, Delivery, Outcome } from '#domain/road.ts';
@@ -83,7 +84,7 @@ const outcomeOf = (
 
 const isWholeCardDone = (document: IssuedCard, trained: Fact<'trained'>): boolean =>
   document.sets
-    .filter((set) => document.card.items.find((item) => item.item === set.item)?.sets[set.place]?.kind === 'work')
+    .filter((set) => liftsOf(document.card).find((item) => item.item === set.item)?.sets[set.place]?.kind === 'work')
     .every((set) => trained.sets.some((result) => result.set === set.id && result.repetitions > 0));
 
 /** Does this card stand, to be trained from? */

@@ -6,7 +6,7 @@ import type { ReplacementPolicy } from '#domain/decision.ts';
 import type { Estimate } from '#domain/estimate.ts';
 import type { ExerciseId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
-import type { ProgrammeItem, ProgrammeVersion } from '#domain/programme.ts';
+import { isLiftItem, type LiftItem, type ProgrammeVersion } from '#domain/programme.ts';
 import { derive } from './derive.ts';
 import { FLIGHT_SET } from './flight-set.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
@@ -32,7 +32,7 @@ export interface CrossingGround {
   readonly exercise: Exercise;
   readonly machine: Machine;
   readonly steps: MachineSteps;
-  readonly item: ProgrammeItem;
+  readonly item: LiftItem;
   readonly fraction: number;
   readonly estimate: Estimate;
   readonly mass: number;
@@ -60,7 +60,7 @@ export const crossingLifts = (known: Known, today: Day): readonly CrossingLift[]
   const exercises = [
     ...new Set(
       programme?.phases.flatMap((phase) =>
-        phase.sessions.flatMap((session) => session.items.map((item) => item.exercise)),
+        phase.sessions.flatMap((session) => session.items.filter(isLiftItem).map((item) => item.exercise)),
       ),
     ),
   ];
@@ -169,7 +169,7 @@ const groundOf = (context: PlanContext, id: ExerciseId, today: Day): CrossingGro
   const machine = machineAboard(known, 'resistive machine');
   const item = programmeToShow(context, today)
     ?.phases.at(-1)
-    ?.sessions.flatMap((session) => session.items)
+    ?.sessions.flatMap((session) => session.items.filter(isLiftItem))
     .find((each) => each.exercise === id && each.leading);
   if (!exercise || !machine || !item || !known.mission) return null;
   const fraction =

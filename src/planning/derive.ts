@@ -20,6 +20,7 @@ import {
   type Progress,
   type TrackState,
 } from './progress.ts';
+import { isHarnessStepEarned, isOfHarness, takeHarnessRaise } from './harness-raise.ts';
 import { proposalsOf } from './proposals.ts';
 import { stepTo, takeDiscomfort, takeIssue, takeResult } from './take-result.ts';
 
@@ -124,6 +125,10 @@ const takeRaise = (context: PlanContext, progress: Progress, fact: Fact<'decided
   if (fact.decision.kind !== 'raise') return;
   const earned = fact.decision.raises.filter((raise) => isStillEarned(context, progress, raise));
   for (const raise of earned) {
+    if (isOfHarness(context, raise)) {
+      takeHarnessRaise(context, progress, raise, on);
+      continue;
+    }
     const lift = liftState(progress, raise.exercise);
     if (fact.sequence < lift.painIn) continue;
     if (raise.effortStep !== null && raise.shareStep !== null && fact.sequence >= lift.stepsSignedAfter) {
@@ -161,6 +166,7 @@ const isRaised = ({ known }: PlanContext, raise: Raise, { track, machine }: Trac
 
 const isStillEarned = (context: PlanContext, progress: Progress, raise: Raise): boolean => {
   const lift = liftState(progress, raise.exercise);
+  if (isOfHarness(context, raise)) return isHarnessStepEarned(context, progress, raise);
   return raise.cause === 'ramp step'
     ? lift.earnedBy.length >= context.known.house.policies.sessionsPerStep
     : lift.ruleEarnedBy.length > 0;
@@ -219,10 +225,11 @@ const frozenEstimate = (context: PlanContext, id: ExerciseId, machine: Machine, 
 };
 
 const trackProgress = (progress: Progress): readonly TrackProgress[] =>
-  [...progress.tracks.values()].map(({ track, exercise, machine, last, signed }) => ({
+  [...progress.tracks.values()].map(({ track, exercise, machine, last, inUse, signed }) => ({
     track,
     exercise,
     machine,
     last,
+    inUse,
     signed,
   }));

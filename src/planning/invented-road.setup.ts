@@ -33,6 +33,7 @@ export const assigned = (role: 'prime' | 'backup'): FactBody => ({
   mission: idOf('tern-4'),
   role,
   team: 'ours',
+  spaceWalks: false,
 });
 
 export const decided = (decision: Decision): FactBody => ({

@@ -1,5 +1,5 @@
 import { addDays, type Day } from '#units/day.ts';
-import type { Card } from '#domain/card.ts';
+import { liftsOf, raisesOf, type Card } from '#domain/card.ts';
 import { digestOf } from '#domain/digest.ts';
 import type { Estimate } from '#domain/estimate.ts';
 import type { Signer } from '#domain/fact.ts';
@@ -33,7 +33,7 @@ export const planIssue = (known: Known, road: Road, days: readonly Day[]): Issue
   const cards = plans.flatMap((plan) => (plan.kind === 'card' ? [plan.planned] : []));
   return {
     cards,
-    raises: mergeRaises(cards.flatMap(({ card }) => card.items.flatMap((item) => item.raise ?? []))),
+    raises: mergeRaises(cards.flatMap(({ card }) => raisesOf(card))),
     refusals: plans.flatMap((plan) => (plan.kind === 'refused' ? plan.says : [])),
   };
 };
@@ -117,7 +117,7 @@ const documentOf = (
   { card, rows, replaces }: IssuePlan['cards'][number],
   signing: Signing,
 ): IssuedCard => {
-  const workings = card.items.flatMap((item) => workingsOfItem(known, rows, card, item));
+  const workings = liftsOf(card).flatMap((item) => workingsOfItem(known, rows, card, item));
   const content = {
     document: 'ballast issued card' as const,
     version: 1 as const,
@@ -129,10 +129,10 @@ const documentOf = (
     person: { id: known.person, name: known.name },
     mission: { name: known.mission?.name ?? '', launch: known.mission?.launch ?? card.day },
     card,
-    sets: card.items.flatMap((item) =>
+    sets: liftsOf(card).flatMap((item) =>
       item.sets.map((_, place) => ({ id: idOf<'set'>(signing.newId()), item: item.item, place })),
     ),
-    raises: card.items.flatMap((item) => item.raise ?? []),
+    raises: raisesOf(card),
     workings,
     formulas: formulasOf(workings),
     basis: {
@@ -141,7 +141,7 @@ const documentOf = (
       programme: card.programme.id,
       estimates: estimatesOf(known, card),
       machines: [...known.house.machines.values()].filter((machine) =>
-        card.items.some((item) => item.machine === machine.id),
+        card.items.some((item) => 'machine' in item && item.machine === machine.id),
       ),
       program: signing.program,
     },
@@ -169,7 +169,7 @@ const factsBehind = (workings: readonly Working[]): readonly FactId[] => [
 
 const estimatesOf = (known: Known, card: Card): readonly Estimate[] => {
   const context = planContext(known);
-  return card.items.flatMap((item) => {
+  return liftsOf(card).flatMap((item) => {
     const exercise = known.house.exercises.get(item.exercise);
     const machine = known.house.machines.get(item.machine);
     const frozen =

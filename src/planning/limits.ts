@@ -4,7 +4,7 @@ import { kilogramsPer } from '#units/mass.ts';
 import { stepsNotOver } from '#units/rounding.ts';
 import { calibrationFactor } from '#assessing/bar-equivalent.ts';
 import { issuedCards, workSetResults } from '#assessing/card-evidence.ts';
-import type { LoadLimit } from '#domain/card.ts';
+import { liftsOf, type LoadLimit } from '#domain/card.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { SetResult } from '#domain/fact.ts';
 import { ofKind, type Known } from '#domain/known.ts';
@@ -53,7 +53,7 @@ const trainedOnShoulders = (known: Known, from: Day, until: Day): readonly SetRe
   return ofKind(known, 'trained').flatMap((trained) => {
     const card = cards.get(trained.card);
     if (!card || trained.day < from || trained.day > until) return [];
-    return card.card.items
+    return liftsOf(card.card)
       .filter((item) => item.carriedAtShoulders && known.house.machines.get(item.machine)?.gravity === '1 g')
       .flatMap((item) => workSetResults(card, item, trained.sets))
       .map(({ result }) => result)

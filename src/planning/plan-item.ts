@@ -1,10 +1,11 @@
 import { fraction, repetitions } from '#units/quantity.ts';
 import { stepsNearest, stepsNotUnder } from '#units/rounding.ts';
-import type { CardItem, CardSet, LoadLimit, SetLoad } from '#domain/card.ts';
+import type { CardItem, CardLift, CardSet, LoadLimit, SetLoad } from '#domain/card.ts';
 import type { Side } from '#domain/effort.ts';
 import { settingsFor } from '#domain/known.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { fractionAllowing } from '#science/strength/repetition-maximum.ts';
+import { capped, effortCap, restrictedSays } from './effort-cap.ts';
 import { isShoulderRuleDay, limitIncrements, limitsOn, shoulderEvidence, type Limit } from './limits.ts';
 import { machineSteps, restrictionsOn, type MachineSteps, type PlanContext } from './plan-context.ts';
 import { trackState, type Progress } from './progress.ts';
@@ -17,11 +18,16 @@ import { sidesOf, targetOf, trackOf, type ItemAt, type Target } from './target.t
 export type PlannedItem =
   | { readonly kind: 'item'; readonly item: CardItem }
   /** Gap: something must be entered or signed before it can be issued. */
-  | { readonly kind: 'left out'; readonly says: string; readonly gap: boolean };
+  | {
+      readonly kind: 'left out';
+      readonly says: string;
+      readonly gap: boolean;
+      /** It is too early in the flight for it: a day of nothing else has no session. */
+      readonly early?: true;
+    };
 
 /** Rest after a warm-up set [s]; common practice. */
 const WARM_UP_REST = 60;
-const LOWEST_STRAIN = 7;
 
 /** One item of the programme in absolute terms for one person on one day. */
 export const planItem = (context: PlanContext, progress: Progress, at: ItemAt): PlannedItem => {
@@ -175,7 +181,7 @@ const askedIncrements = (target: Target, side: Side | null, least: number): numb
 const deloaded = (at: ItemAt, increments: number, steps: MachineSteps): number =>
   at.deload ? Math.floor((increments * at.deload.loadBy) / steps.perStep + 1e-6) * steps.perStep : increments;
 
-const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: Target, loads: Loads): CardItem => {
+const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: Target, loads: Loads): CardLift => {
   const { known } = context;
   const heaviest = Math.max(...loads.work.values());
   const trueFraction = fillRow(context, at, target, heaviest);
@@ -184,6 +190,7 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
     target.ramp !== null &&
     target.ramp.effortStep + target.ramp.shareStep < 2 * (target.ramp.steps - 1);
   return {
+    kind: 'lift',
     item: at.item.id,
     track: at.item.track,
     leading: at.item.leading,
@@ -203,11 +210,12 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
     cues: at.exercise.cues,
     sets: setsOf(context, at, target, loads),
     // On the way up the load leaves more in reserve than the programme means: an unrecorded effort says only "at least".
-    reserve: target.basis === 'effort' || ramping || effortCap(context, at) !== null ? null : at.item.reserve,
+    reserve:
+      target.basis === 'effort' || ramping || effortCap(context, at.exercise, at.day) !== null ? null : at.item.reserve,
     shouldFeel: shouldFeelOf(context, at, ramping),
     ramp: target.basis === 'fraction' ? target.ramp : null,
     rule:
-      target.basis === 'from last' && !at.deload && effortCap(context, at) === null
+      target.basis === 'from last' && !at.deload && effortCap(context, at.exercise, at.day) === null
         ? signedRule(context, at, target, heaviest, loads.limits)
         : null,
     limits: loads.limits,
@@ -228,7 +236,7 @@ const setsOf = (context: PlanContext, at: ItemAt, target: Target, loads: Loads):
   const work = at.deload ? at.item.sets.slice(0, Math.max(1, at.item.sets.length - at.deload.fewerSets)) : at.item.sets;
   const load = (increments: number): SetLoad =>
     target.basis === 'effort'
-      ? { kind: 'start at', increments, rpe: capped(target.rpe, effortCap(context, at)) }
+      ? { kind: 'start at', increments, rpe: capped(target.rpe, effortCap(context, at.exercise, at.day)) }
       : { kind: 'set', increments };
   const sides = [...loads.work];
   const warmUps = at.item.warmUps.flatMap((warmUp) =>
@@ -264,21 +272,10 @@ const RAMP_FEELS = 6;
 
 const shouldFeelOf = (context: PlanContext, at: ItemAt, ramping: boolean): readonly [number, number] => {
   const [low, high] = at.item.shouldFeel;
-  const cap = effortCap(context, at);
+  const cap = effortCap(context, at.exercise, at.day);
   const band = capped([low, high], cap);
   return ramping ? capped(band, RAMP_FEELS) : band;
 };
-
-/** The highest effort that the physician allows for this exercise, or null where there is no such limit. */
-const effortCap = (context: PlanContext, at: ItemAt): number | null => {
-  const caps = restrictionsOn(context, at.exercise, at.day).flatMap(({ restriction: { limit } }) =>
-    limit.kind === 'RPE at most' ? [limit.rpe] : limit.kind === 'no straining' ? [LOWEST_STRAIN] : [],
-  );
-  return caps.length > 0 ? Math.min(...caps) : null;
-};
-
-const capped = ([low, high]: readonly [number, number], cap: number | null): readonly [number, number] =>
-  cap === null ? [low, high] : [Math.min(low, cap), Math.min(high, cap)];
 
 const saysOf = (
   context: PlanContext,
@@ -289,12 +286,7 @@ const saysOf = (
   ramping: boolean,
 ): readonly string[] => {
   const binding = loads.limits.filter((limit) => limit.binds).map((limit) => `held by ${limit.says}`);
-  const restricted = restrictionsOn(context, at.exercise, at.day).map(({ restriction: { limit } }) => {
-    if (limit.kind === 'RPE at most') return `limited by the physician: effort at most RPE ${limit.rpe}`;
-    return limit.kind === 'no straining'
-      ? 'limited by the physician: no straining, breathe throughout'
-      : 'limited by the physician';
-  });
+  const restricted = restrictedSays(context, at.exercise, at.day);
   const atBar = ramping && trueFraction !== null ? [onTheWayUp(trueFraction)] : [];
   return [
     ...new Set([

@@ -58,12 +58,53 @@ export interface TrackState extends TrackPlace {
   over: { day: Day; done: number; allowed: number; fact: FactId } | null;
 }
 
+/** Where a track of bouts or drills stands on one machine: what was last set, issued or done. */
+export interface PieceState {
+  watts: number | null;
+  /** km/h */
+  speed: number | null;
+  /** Newtons. */
+  force: number | null;
+  last: string | null;
+}
+
+/** What pulls a person to one treadmill, over body weight, as set; shared by all that is done on it. */
+export interface HarnessState {
+  ofBodyWeight: number | null;
+  /** Facts of the sessions that earned towards the next step. */
+  earnedBy: FactId[];
+  lastStepOn: Day | null;
+  /** Was there discomfort that holds, at the last session? */
+  painHolds: boolean;
+}
+
 export interface Progress {
   readonly lifts: Map<ExerciseId, LiftState>;
   readonly tracks: Map<string, TrackState>;
+  readonly pieces: Map<string, PieceState>;
+  readonly harnesses: Map<MachineId, HarnessState>;
 }
 
-export const emptyProgress = (): Progress => ({ lifts: new Map(), tracks: new Map() });
+export const emptyProgress = (): Progress => ({
+  lifts: new Map(),
+  tracks: new Map(),
+  pieces: new Map(),
+  harnesses: new Map(),
+});
+
+const kept = <Key, State>(states: Map<Key, State>, key: Key, fresh: () => State): State => {
+  const known = states.get(key);
+  if (known) return known;
+  const state = fresh();
+  states.set(key, state);
+  return state;
+};
+
+export const pieceState = (progress: Progress, track: TrackId, machine: MachineId | null): PieceState =>
+  kept(progress.pieces, `${track}|${machine ?? ''}`, () => ({ watts: null, speed: null, force: null, last: null }));
+
+export const harnessState = (progress: Progress, machine: MachineId): HarnessState =>
+  kept(progress.harnesses, machine, () => ({ ofBodyWeight: null, earnedBy: [], lastStepOn: null, painHolds: false }));
 
 export const liftState = (progress: Progress, exercise: ExerciseId): LiftState => {
   const kept = progress.lifts.get(exercise);

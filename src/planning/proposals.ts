@@ -1,5 +1,5 @@
 import type { Day } from '#units/day.ts';
-import { workIncrements, type Card } from '#domain/card.ts';
+import { liftsOf, raisesOf, workIncrements, type Card } from '#domain/card.ts';
 import { calibrationFactor } from '#assessing/bar-equivalent.ts';
 import { bodyMassOn, ofKind } from '#domain/known.ts';
 import type { Proposal, RoadCard } from '#domain/road.ts';
@@ -38,7 +38,7 @@ export const proposalsOf = (
 const raiseProposals = (context: PlanContext, cards: readonly RoadCard[]): readonly Proposal[] => {
   const raises = cards.flatMap((each) =>
     each.state === 'planned'
-      ? each.card.items.flatMap((item) => (item.raise?.proposal ? [{ raise: item.raise, day: each.day }] : []))
+      ? raisesOf(each.card).flatMap((raise) => (raise.proposal ? [{ raise, day: each.day }] : []))
       : [],
   );
   const ids = [...new Set(raises.map(({ raise }) => raise.proposal))];
@@ -223,8 +223,8 @@ const issueAgain = (context: PlanContext, issuedAhead: readonly IssuedAgainst[])
 };
 
 const loadDifferences = (issued: Card, now: Card): readonly string[] =>
-  issued.items.flatMap((item) => {
-    const other = now.items.find((each) => each.item === item.item);
+  liftsOf(issued).flatMap((item) => {
+    const other = liftsOf(now).find((each) => each.item === item.item);
     const [was, is] = [workIncrements(item), other ? workIncrements(other) : null];
     if (is === null) return [`${item.exerciseName} would be left out`];
     const show = (increments: number | null): string =>

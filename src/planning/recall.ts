@@ -1,5 +1,7 @@
 import { isoOfDay, type Day } from '#units/day.ts';
-import type { Card, CardItem } from '#domain/card.ts';
+import { kilogramsOf } from '#units/entered.ts';
+import { kilogramsPer } from '#units/mass.ts';
+import type { Card, CardBouts, CardDrill, CardItem, CardLift, HarnessPull } from '#domain/card.ts';
 import type { Decision } from '#domain/decision.ts';
 import type { FactId } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
@@ -41,7 +43,36 @@ export const recallsUnder = (known: Known, because: FactId, today: Day): readonl
 };
 
 /** Would this item, as issued, go against the restriction? */
-export const isAgainst = (context: PlanContext, restriction: Restriction, card: Card, item: CardItem): boolean => {
+export const isAgainst = (context: PlanContext, restriction: Restriction, card: Card, item: CardItem): boolean =>
+  item.kind === 'lift' ? isLiftAgainst(context, restriction, card, item) : isPieceAgainst(context, restriction, item);
+
+/** No load of a machine stands in bouts and drills but the harness: effort is what a limit caps there. */
+const isPieceAgainst = (
+  { known }: PlanContext,
+  { scope, limit }: Restriction,
+  item: CardBouts | CardDrill,
+): boolean => {
+  const exercise = known.house.exercises.get(item.exercise);
+  if (!exercise || !isWithinScope(scope, exercise)) return false;
+  switch (limit.kind) {
+    case 'forbidden':
+      return true;
+    case 'no straining':
+      return !item.says.some((says) => says.includes('no straining'));
+    case 'RPE at most':
+      return item.shouldFeel[1] > limit.rpe;
+    case 'load at most':
+      return item.kind === 'bouts' && item.harness !== null && pullOf(item.harness) > kilogramsOf(limit.load);
+    case 'fraction at most':
+      return false;
+  }
+};
+
+/** Kilograms that a harness is set to. */
+const pullOf = ({ increments, increment, unit }: HarnessPull): number =>
+  increments * Number(increment) * kilogramsPer(unit);
+
+const isLiftAgainst = (context: PlanContext, restriction: Restriction, card: Card, item: CardLift): boolean => {
   const exercise = context.known.house.exercises.get(item.exercise);
   const machine = context.known.house.machines.get(item.machine);
   if (!exercise || !machine || !isWithinScope(restriction.scope, exercise)) return false;

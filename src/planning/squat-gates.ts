@@ -49,6 +49,10 @@ const wasTested = (known: Known, pattern: Exercise['pattern'], on: Day): boolean
     return fact.repetitions > 0 && fact.day <= on && exercise?.pattern === pattern && exercise.capacity.kind !== 'none';
   });
 
+/** Is a squat under a bar still to come for somebody on a day? Who was tested has been seen there, but not since a landing. */
+export const isBehindBar = (known: Known, on: Day): boolean =>
+  (!wasTested(known, 'squat', on) || landedBy(known, on) !== null) && !mayCarryBar(known, on);
+
 /** Nobody who has not passed the gate before the bar is sent under one. */
 export const mayCarryBar = (known: Known, on: Day): boolean => gatesPassed(known, on).has(GATE_BEFORE_BAR);
 

@@ -90,6 +90,7 @@ const WITH: Readonly<Record<Means, string>> = {
   treadmill: 'in the harness of the treadmill',
   cycle: 'on the cycle',
   rower: 'on the rower',
+  'no gear': 'with nothing',
   'body weight': 'with body weight alone',
   'hanging bar': 'from a bar',
   band: 'with a band',

@@ -2,7 +2,7 @@ import type { Day } from '#units/day.ts';
 import { kilogramsOf, numberOf } from '#units/entered.ts';
 import { kilogramsPer } from '#units/mass.ts';
 import { workSetResults } from '#assessing/card-evidence.ts';
-import type { CardItem } from '#domain/card.ts';
+import { liftsOf, type CardLift } from '#domain/card.ts';
 import { ratingOf, type Side } from '#domain/effort.ts';
 import type { Fact, Sequence, SetResult } from '#domain/fact.ts';
 import type { ExerciseId } from '#domain/identity.ts';
@@ -10,6 +10,7 @@ import type { IssuedCard } from '#domain/issued-card.ts';
 import type { Known } from '#domain/known.ts';
 import type { CardRecord } from '#domain/road.ts';
 import { painOf, type PainBand } from './pain.ts';
+import { takeIssuedPieces, takePieces } from './take-pieces.ts';
 import {
   liftState,
   ruleTotalOf,
@@ -23,7 +24,7 @@ import {
 
 /** What was done of one item: the sets that count, against what was planned. */
 interface ItemResult {
-  readonly item: CardItem;
+  readonly item: CardLift;
   readonly card: IssuedCard;
   readonly trained: Fact<'trained'>;
   readonly pain: PainBand;
@@ -44,7 +45,8 @@ interface SideResult {
 export const takeResult = (known: Known, progress: Progress, record: CardRecord): void => {
   const { trained, document } = record;
   if (!trained) return;
-  for (const item of document.card.items) {
+  takePieces(known, progress, record, trained);
+  for (const item of liftsOf(document.card)) {
     const exercise = known.house.exercises.get(item.exercise);
     if (!exercise) continue;
     const pain = painOf(record.hurts, item.item, exercise, known.house.policies);
@@ -65,7 +67,7 @@ export const takeResult = (known: Known, progress: Progress, record: CardRecord)
   }
 };
 
-const sideResults = (card: IssuedCard, item: CardItem, results: readonly SetResult[]): readonly SideResult[] => {
+const sideResults = (card: IssuedCard, item: CardLift, results: readonly SetResult[]): readonly SideResult[] => {
   const sets = workSetResults(card, item, results);
   const sides = [...new Set(item.sets.filter((set) => set.kind === 'work').map((set) => set.side))];
   return sides.flatMap((side) => {
@@ -89,11 +91,11 @@ const sideResults = (card: IssuedCard, item: CardItem, results: readonly SetResu
 };
 
 /** On effort the load settles from set to set: the last one counts. Else the lightest of the work sets. */
-const workedAt = (item: CardItem, increments: readonly number[]): number =>
+const workedAt = (item: CardLift, increments: readonly number[]): number =>
   item.sets.some((set) => set.load.kind === 'start at') ? (increments.at(-1) as number) : Math.min(...increments);
 
 /** A load as typed, in whole increments of the item's machine; a load between two counts as the lower one. */
-export const incrementsOf = (item: CardItem, result: SetResult): number =>
+export const incrementsOf = (item: CardLift, result: SetResult): number =>
   Math.floor(
     kilogramsOf(result.load) / (numberOf({ text: item.increment, unit: item.unit }) * kilogramsPer(item.unit)) + 1e-6,
   );
@@ -104,7 +106,7 @@ const takePain = (
   exercise: ExerciseId,
   pain: PainBand,
   sequence: Sequence,
-  item: CardItem | null,
+  item: CardLift | null,
 ): void => {
   const lift = liftState(progress, exercise);
   lift.painHolds = pain !== 'go on';
@@ -134,7 +136,7 @@ export const takeDiscomfort = (
   if (!newest) return;
   for (const exercise of progress.lifts.keys()) {
     const entry = known.house.exercises.get(exercise);
-    const item = card?.card.items.find((each) => each.exercise === exercise) ?? null;
+    const item = (card && liftsOf(card.card).find((each) => each.exercise === exercise)) ?? null;
     const pain = entry && painOf(hurts, item?.item ?? null, entry, known.house.policies);
     if (pain && pain.band !== 'go on') takePain(progress, exercise, pain.band, newest.sequence, item);
   }
@@ -197,7 +199,7 @@ const allowedIncrements = (known: Known, progress: Progress, result: ItemResult,
 };
 
 /** The step rule has taken hold on a track: on the leading one it is the lift's one increase, the others go with it. */
-const markRaise = (progress: Progress, item: CardItem, track: TrackState, by: number, day: Day): void => {
+const markRaise = (progress: Progress, item: CardLift, track: TrackState, by: number, day: Day): void => {
   const lift = liftState(progress, item.exercise);
   if (item.leading) {
     lift.lastRaiseOn = day;
@@ -209,7 +211,8 @@ const markRaise = (progress: Progress, item: CardItem, track: TrackState, by: nu
 
 /** Signed loads of an issued card, on its own day: the signature covers them, and its ramps are in force. */
 export const takeIssue = (progress: Progress, document: IssuedCard, inUse: boolean): void => {
-  for (const item of document.card.items) {
+  if (inUse) takeIssuedPieces(progress, document);
+  for (const item of liftsOf(document.card)) {
     const lift = liftState(progress, item.exercise);
     if (item.ramp && document.basis.upTo >= lift.stepsSignedAfter) {
       const up = item.ramp.effortStep > lift.effortStep || item.ramp.shareStep > lift.shareStep;
@@ -220,14 +223,14 @@ export const takeIssue = (progress: Progress, document: IssuedCard, inUse: boole
   }
 };
 
-const takeSignedLoads = (progress: Progress, item: CardItem, document: IssuedCard): void => {
+const takeSignedLoads = (progress: Progress, item: CardLift, document: IssuedCard): void => {
   for (const set of item.sets.filter((each) => each.kind === 'work' && each.load.kind === 'set')) {
     const track = trackState(progress, item, set.side);
     if (!isFromBefore(track, document)) takeSignedLoad(progress, item, track, set.load.increments, document.card.day);
   }
 };
 
-const takeSignedLoad = (progress: Progress, item: CardItem, track: TrackState, load: number, day: Day): void => {
+const takeSignedLoad = (progress: Progress, item: CardLift, track: TrackState, load: number, day: Day): void => {
   const up = track.inUse === null ? 0 : load - track.inUse;
   if (up > 0 && item.raise?.cause === 'step rule') markRaise(progress, item, track, up, day);
   if (track.backedOff !== null && load > track.backedOff) {

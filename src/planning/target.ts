@@ -7,7 +7,7 @@ import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { Side } from '#domain/effort.ts';
 import type { Estimate } from '#domain/estimate.ts';
 import type { FactId, ProposalId } from '#domain/identity.ts';
-import type { Deload, ProgrammeItem } from '#domain/programme.ts';
+import type { Deload, LiftItem } from '#domain/programme.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { StandingAdjustment } from './adjustments.ts';
 import { frozenCapacity, type CapacityCause } from './frozen-capacity.ts';
@@ -27,7 +27,7 @@ import { proposalId } from './proposal-id.ts';
 
 export interface ItemAt {
   readonly day: Day;
-  readonly item: ProgrammeItem;
+  readonly item: LiftItem;
   readonly exercise: Exercise;
   readonly machine: Machine;
   /** What an easier week takes off, in an easier week. */

@@ -1,5 +1,5 @@
 import type { Day } from '#units/day.ts';
-import type { Card, CardItem } from '#domain/card.ts';
+import { liftsOf, type Card, type CardLift } from '#domain/card.ts';
 import type { ItemId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import type { Road } from '#domain/road.ts';
@@ -13,11 +13,11 @@ export const workingsOf = (known: Known, road: Road, day: Day, item: ItemId): re
   const found = road.cards.filter((each) => each.day === day).at(-1);
   if (!found) return [];
   if (found.state === 'issued') return found.record.document.workings.filter((working) => working.item === item);
-  const planned = found.card.items.find((each) => each.item === item);
+  const planned = liftsOf(found.card).find((each) => each.item === item);
   return planned ? workingsOfItem(known, road.rows, found.card, planned) : [];
 };
 
-export const workingsOfItem = (known: Known, rows: Float64Array, card: Card, item: CardItem): readonly Working[] => {
+export const workingsOfItem = (known: Known, rows: Float64Array, card: Card, item: CardLift): readonly Working[] => {
   const machine = known.house.machines.get(item.machine);
   if (item.row === null || !machine) return [];
   const offset = item.row * ROW_WIDTH;
@@ -37,7 +37,7 @@ export const workingsOfItem = (known: Known, rows: Float64Array, card: Card, ite
   ];
 };
 
-const originOf = (context: PlanContext, card: Card, item: CardItem, name: string): Origin => {
+const originOf = (context: PlanContext, card: Card, item: CardLift, name: string): Origin => {
   const { known } = context;
   switch (name) {
     case 'effort step':
@@ -71,7 +71,7 @@ const originOf = (context: PlanContext, card: Card, item: CardItem, name: string
   }
 };
 
-const maximumOrigin = (context: PlanContext, card: Card, item: CardItem): Origin => {
+const maximumOrigin = (context: PlanContext, card: Card, item: CardLift): Origin => {
   const exercise = context.known.house.exercises.get(item.exercise);
   const machine = context.known.house.machines.get(item.machine);
   const frozen = exercise && machine ? frozenCapacity(context, exercise, machine, card.day) : null;
@@ -86,7 +86,7 @@ const maximumOrigin = (context: PlanContext, card: Card, item: CardItem): Origin
   };
 };
 
-const shareOrigin = (context: PlanContext, item: CardItem): Origin => {
+const shareOrigin = (context: PlanContext, item: CardLift): Origin => {
   const exercise = context.known.house.exercises.get(item.exercise);
   const policy = exercise ? replacementPolicy(context, exercise) : 'work-matched';
   const signed = context.decisions.findLast(

@@ -1,5 +1,6 @@
 import type { FactBody } from '#domain/fact.ts';
 import type { Instant } from '#domain/identity.ts';
+import { liftsOf } from '#domain/card.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { type Day, addDays, flightDay } from '#units/day.ts';
 import type { Incident } from './incident.ts';
@@ -51,7 +52,12 @@ const train = (person: InventedPerson, document: IssuedCard, day: Day, pullsBy: 
     pullsBy,
     form: FORM_SPREAD * normal(random),
   };
-  return { person, document, day, items: document.card.items.map((item) => performItem(person, item, onDay, random)) };
+  return {
+    person,
+    document,
+    day,
+    items: liftsOf(document.card).map((item) => performItem(person, item, onDay, random)),
+  };
 };
 
 const reportsOf = (

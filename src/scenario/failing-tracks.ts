@@ -1,5 +1,6 @@
 import type { Fact } from '#domain/fact.ts';
 import type { ExerciseId, PersonId, TrackId } from '#domain/identity.ts';
+import { liftsOf } from '#domain/card.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { currentFacts, endOfLog, factsOfKind } from '#domain/log.ts';
 import { type Day, daysBetween } from '#units/day.ts';
@@ -40,7 +41,7 @@ const trackResults = (facts: readonly Fact[], person: PersonId): readonly TrackR
 
 const resultsOn = (document: IssuedCard | undefined, trained: Fact<'trained'>): readonly TrackResult[] =>
   document
-    ? document.card.items.map(({ item, track, exercise }) => ({
+    ? liftsOf(document.card).map(({ item, track, exercise }) => ({
         track,
         exercise,
         done: doneOf(document, item, trained),
@@ -55,7 +56,10 @@ const documentsOf = (facts: readonly Fact[]): ReadonlyMap<string, IssuedCard> =>
   );
 
 const doneOf = (document: IssuedCard, item: string, trained: Fact<'trained'>): number => {
-  const planned = document.card.items.find((one) => one.item === item)?.sets.filter((set) => set.kind === 'work') ?? [];
+  const planned =
+    liftsOf(document.card)
+      .find((one) => one.item === item)
+      ?.sets.filter((set) => set.kind === 'work') ?? [];
   const ids = new Set<string>(document.sets.flatMap((set) => (set.item === item ? [set.id] : [])));
   const done = trained.sets.filter(({ set }) => ids.has(set)).reduce((sum, set) => sum + set.repetitions, 0);
   return done / planned.reduce((sum, set) => sum + set.repetitions, 0);

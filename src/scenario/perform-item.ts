@@ -1,4 +1,4 @@
-import type { CardItem, CardSet } from '#domain/card.ts';
+import type { CardLift, CardSet } from '#domain/card.ts';
 import type { Side } from '#domain/effort.ts';
 import type { ExerciseId } from '#domain/identity.ts';
 import { kilogramsPer } from '#units/mass.ts';
@@ -25,7 +25,7 @@ export interface PerformedSet {
 }
 
 export interface PerformedItem {
-  readonly item: CardItem;
+  readonly item: CardLift;
   readonly sets: readonly PerformedSet[];
   /** Discomfort at the shoulders, 0 to 10. */
   readonly shoulders: number;
@@ -36,7 +36,7 @@ const SET_SPREAD = 0.015;
 /** Does the work sets of an item as far as the body goes. Warm-ups are done and not written down. */
 export const performItem = (
   person: InventedPerson,
-  item: CardItem,
+  item: CardLift,
   day: TrainingDay,
   random: Random,
 ): PerformedItem => {
@@ -54,7 +54,7 @@ const SETS_BEFORE_STOPPING = 2;
 
 const heaviest = (sets: readonly CardSet[]): number => Math.max(0, ...sets.map((set) => set.load.increments));
 
-const pulled = (item: CardItem, increments: number, { pullsBy }: TrainingDay): number =>
+const pulled = (item: CardLift, increments: number, { pullsBy }: TrainingDay): number =>
   increments * Number(item.increment) * kilogramsPer(item.unit) * pullsBy;
 
 interface NextSet {
@@ -65,7 +65,7 @@ interface NextSet {
 
 const performSet = (
   person: InventedPerson,
-  item: CardItem,
+  item: CardLift,
   { set, place, before }: NextSet,
   day: TrainingDay,
   random: Random,
@@ -103,7 +103,7 @@ const chosenLoad = (set: CardSet, before: PerformedSet | undefined): number => {
 const inFives = (increments: number): number => Math.round(increments / 5) * 5;
 
 /** Shoulders complain of what they carry over what they bear: 4 at once, 5 from a tenth over it. */
-const discomfort = (person: InventedPerson, item: CardItem, kilograms: number): number => {
+const discomfort = (person: InventedPerson, item: CardLift, kilograms: number): number => {
   const bear = person.habits.shouldersBear;
   if (bear === null || !item.carriedAtShoulders || kilograms <= bear) return 0;
   return kilograms > bear * 1.1 ? STOPS : 4;

@@ -40,6 +40,8 @@ export const STATION_MACHINE: Machine = {
   increment: '1',
   least: '20',
   ceiling: '600',
+  mostWatts: null,
+  mostSpeed: null,
   limits: CABLE_LIMITS,
   minutes: { setUp: 8, stow: 8, changeExercise: 2, changeLoad: 0.5 },
   outOfService: null,
@@ -63,6 +65,8 @@ export const BRAE_BAR: Machine = {
   increment: '2.5',
   least: '20',
   ceiling: '400',
+  mostWatts: null,
+  mostSpeed: null,
 };
 
 export const LINDQVIST_BAR: Machine = {
@@ -74,6 +78,8 @@ export const LINDQVIST_BAR: Machine = {
   increment: '1',
   least: '10',
   ceiling: '90',
+  mostWatts: null,
+  mostSpeed: null,
 };
 
 export const CEDAR_BAR: Machine = {
@@ -85,6 +91,8 @@ export const CEDAR_BAR: Machine = {
   increment: '5',
   least: '45',
   ceiling: '700',
+  mostWatts: null,
+  mostSpeed: null,
 };
 
 const AEROBIC = {
@@ -105,6 +113,8 @@ export const TREADMILL: Machine = {
   kind: 'treadmill',
   least: '40',
   ceiling: '220',
+  mostWatts: null,
+  mostSpeed: null,
   minutes: { setUp: 6, stow: 5, changeExercise: 0, changeLoad: 1 },
 };
 
@@ -116,6 +126,8 @@ export const CYCLE: Machine = {
   kind: 'cycle',
   least: '0',
   ceiling: '1',
+  mostWatts: null,
+  mostSpeed: null,
   minutes: { setUp: 4, stow: 3, changeExercise: 0, changeLoad: 0 },
 };
 

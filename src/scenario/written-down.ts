@@ -1,4 +1,4 @@
-import type { CardItem } from '#domain/card.ts';
+import type { CardLift } from '#domain/card.ts';
 import type { Effort } from '#domain/effort.ts';
 import type { FactBody, SetResult } from '#domain/fact.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
@@ -31,6 +31,7 @@ export const resultOf = (session: Session, random: Random): FactBody => {
     day,
     card: document.id,
     sets,
+    pieces: [],
     sessionRpe: ratings.length > 0 ? Math.round(meanOf(ratings)) : null,
     minutes: 70 + Math.round(20 * random()),
   };
@@ -40,7 +41,7 @@ const meanOf = (values: readonly number[]): number => values.reduce((sum, value)
 
 const setResult = (
   { person, document, day }: Session,
-  item: CardItem,
+  item: CardLift,
   set: PerformedSet,
   count: number,
   random: Random,
@@ -57,7 +58,7 @@ const setResult = (
   };
 };
 
-const loadOf = (item: CardItem, increments: number): Entered =>
+const loadOf = (item: CardLift, increments: number): Entered =>
   entered(String(Number((increments * Number(item.increment)).toFixed(6))), item.unit);
 
 const isBlank = ({ habits }: InventedPerson, onFlightDay: number, count: number): boolean =>
@@ -79,7 +80,7 @@ export const hurtsOf = (session: Session, random: Random): readonly FactBody[] =
 
 const hurt = (
   { document, day }: Session,
-  item: CardItem,
+  item: CardLift,
   score: number,
   when: 'during' | 'next morning',
 ): FactBody => ({

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Exercise } from '#domain/catalogue.ts';
-import { daysOfPhase, takeUp, type ProgrammeItem, type ProgrammeSession } from '#domain/programme.ts';
+import { isLiftItem, daysOfPhase, takeUp, type LiftItem, type ProgrammeSession } from '#domain/programme.ts';
 import { addDays, isoDay } from '#units/day.ts';
 import { SHIPPED_EXERCISES } from './exercises/shipped-exercises.ts';
 import { PREPARATION_PROGRAMME } from './preparation-programme.ts';
@@ -9,9 +9,9 @@ import { FREE_BAR } from './shipped-house.ts';
 const LAUNCH = isoDay('2027-03-03');
 const { phases } = PREPARATION_PROGRAMME;
 const sessions = phases.flatMap((phase) => phase.sessions);
-const items = sessions.flatMap((session) => session.items);
+const items = sessions.flatMap((session) => session.items.filter(isLiftItem));
 
-const exerciseOf = (item: ProgrammeItem): Exercise => {
+const exerciseOf = (item: Pick<LiftItem, 'exercise' | 'id'>): Exercise => {
   const found = SHIPPED_EXERCISES.find((exercise) => exercise.id === item.exercise);
   if (!found) throw new Error(`${item.id} names no shipped exercise`);
   return found;
@@ -54,7 +54,7 @@ test('every item is done under a free bar with an exercise that ships', () => {
 });
 
 test.each(phases.map((phase) => [phase.name, phase] as const))('in %s each lift has one leading track', (_, phase) => {
-  const inPhase = phase.sessions.flatMap((session) => session.items);
+  const inPhase = phase.sessions.flatMap((session) => session.items.filter(isLiftItem));
   for (const exercise of new Set(inPhase.map((item) => item.exercise))) {
     const leading = inPhase.filter((item) => item.exercise === exercise && item.leading);
     expect([exercise, new Set(leading.map((item) => item.track)).size]).toEqual([exercise, 1]);
@@ -64,13 +64,13 @@ test.each(phases.map((phase) => [phase.name, phase] as const))('in %s each lift 
 /** Wathan 1994 (from memory), retyped: the fraction of the one-repetition maximum that n repetitions to failure allow. */
 const wathan = (n: number): number => (48.8 + 53.8 * Math.exp(-0.075 * n)) / 100;
 
-const fractionOf = ({ basis }: ProgrammeItem): number | null => {
+const fractionOf = ({ basis }: LiftItem): number | null => {
   if (basis.kind === 'fraction') return basis.of;
   return basis.kind === 'from last' && basis.start !== 'effort' ? basis.start : null;
 };
 
 /** A ratio to a tested lift is taken one standard deviation (15 %) too high. */
-const allowed = (item: ProgrammeItem, reserve: number): number => {
+const allowed = (item: LiftItem, reserve: number): number => {
   const { capacity } = exerciseOf(item);
   const toFailure = wathan((item.sets[0]?.repetitions ?? 0) + reserve);
   if (capacity.kind === 'repetition maximum') return toFailure / wathan(capacity.of);
@@ -86,9 +86,9 @@ test('every fraction leaves the reserve that it promises', () => {
 
 test('the taper has half of the sets or fewer at the load of the heavy days; the last week is far under it', () => {
   const named = (name: string) =>
-    phases.find((phase) => phase.name === name)?.sessions.flatMap((each) => each.items) ?? [];
+    phases.find((phase) => phase.name === name)?.sessions.flatMap((each) => each.items.filter(isLiftItem)) ?? [];
   const squat = (name: string) => named(name).filter((item) => exerciseOf(item).name === 'Back squat');
-  const setsOf = (list: readonly ProgrammeItem[]): number => list.reduce((sum, item) => sum + item.sets.length, 0);
+  const setsOf = (list: readonly LiftItem[]): number => list.reduce((sum, item) => sum + item.sets.length, 0);
   expect(setsOf(squat('taper'))).toBeLessThanOrEqual(setsOf(squat('flight-specific preparation')) / 2);
   expect(squat('taper').map(fractionOf)).toEqual([0.78]);
   for (const item of squat('quarantine')) expect(fractionOf(item)).toBeLessThan(0.6);
@@ -97,13 +97,13 @@ test('the taper has half of the sets or fewer at the load of the heavy days; the
 /** By hand: set-up and stow, then for each item the change of exercise, every set with its rest, load changes. */
 const minutesOf = (session: ProgrammeSession): number => {
   const { setUp, stow, changeExercise, changeLoad } = FREE_BAR.minutes;
-  const ofItem = (item: ProgrammeItem): number => {
+  const ofItem = (item: LiftItem): number => {
     const { secondsPerRepetition, perSide } = exerciseOf(item);
     const sets = [...item.warmUps.map((set) => ({ ...set, rest: 60 })), ...item.sets];
     const seconds = sets.reduce((sum, set) => sum + set.repetitions * secondsPerRepetition + set.rest, 0);
     return changeExercise + changeLoad * (item.warmUps.length + 1) + (seconds / 60) * (perSide ? 2 : 1);
   };
-  return setUp + stow + session.items.reduce((sum, item) => sum + ofItem(item), 0);
+  return setUp + stow + session.items.filter(isLiftItem).reduce((sum, item) => sum + ofItem(item), 0);
 };
 
 test.each(sessions.map((session) => [session.id, session] as const))('%s fits its block', (_, session) => {

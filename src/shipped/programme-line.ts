@@ -1,6 +1,6 @@
 import type { Exercise } from '#domain/catalogue.ts';
 import { idOf } from '#domain/identity.ts';
-import type { LoadBasis, ProgrammeItem, ProgrammeSet, StepRule, WarmUpSet } from '#domain/programme.ts';
+import type { LiftItem, LoadBasis, ProgrammeSet, StepRule, WarmUpSet } from '#domain/programme.ts';
 
 /**
  * One line of a training day, from which both phases are written: main flight as it stands, first flight weeks with one
@@ -44,7 +44,7 @@ const STEP_RULES: Readonly<Record<Exercise['bodyPart'], StepRule>> = {
 const FIRST_WEEKS_SOURCE =
   'First flight weeks: one set fewer, RPE 5 to 6; early loads are planned low for adaptation and comfort (Petersen 2016, Extrem Physiol Med 5:9, seen); sets and effort are our own design.';
 
-export const itemForMainFlight = (line: ProgrammeLine): ProgrammeItem => ({
+export const itemForMainFlight = (line: ProgrammeLine): LiftItem => ({
   ...shared(line),
   id: idOf(`${line.name}-main`),
   basis: basisOf(line),
@@ -54,7 +54,7 @@ export const itemForMainFlight = (line: ProgrammeLine): ProgrammeItem => ({
   source: line.source,
 });
 
-export const itemForFirstWeeks = (line: ProgrammeLine): ProgrammeItem => ({
+export const itemForFirstWeeks = (line: ProgrammeLine): LiftItem => ({
   ...shared(line),
   id: idOf(`${line.name}-first`),
   basis: firstWeeksBasis(line),
@@ -66,6 +66,8 @@ export const itemForFirstWeeks = (line: ProgrammeLine): ProgrammeItem => ({
 });
 
 const shared = ({ track, leading, exercise, priority, warmUps }: ProgrammeLine) => ({
+  kind: 'lift' as const,
+  condition: 'everyone' as const,
   track: idOf<'track'>(track),
   leading,
   exercise: exercise.id,
@@ -75,7 +77,7 @@ const shared = ({ track, leading, exercise, priority, warmUps }: ProgrammeLine) 
 });
 
 /** The same line under a free bar in 1 g. */
-export const itemOnGround = (line: ProgrammeLine, phase: string): ProgrammeItem => ({
+export const itemOnGround = (line: ProgrammeLine, phase: string): LiftItem => ({
   ...itemForMainFlight(line),
   id: idOf(`${line.name}-${phase}`),
   machineKind: 'free bar',

@@ -1,6 +1,6 @@
 import { addDays, isoDay } from '#units/day.ts';
 import type { Exercise } from '#domain/catalogue.ts';
-import type { ProgrammeItem, ProgrammePhase, ProgrammeSession } from '#domain/programme.ts';
+import { isLiftItem, type LiftItem, type ProgrammePhase, type ProgrammeSession } from '#domain/programme.ts';
 import { isDeloadWeek, placeInProgramme, takeUp } from '#domain/programme.ts';
 import { expect, test } from 'vitest';
 import { SHIPPED_EXERCISES } from './exercises/shipped-exercises.ts';
@@ -8,18 +8,18 @@ import { SET_PROGRAMME } from './set-programme.ts';
 import { RESISTIVE_MACHINE } from './shipped-house.ts';
 
 const sessions = SET_PROGRAMME.phases.flatMap((phase) => phase.sessions);
-const items = sessions.flatMap((session) => session.items);
+const items = sessions.flatMap((session) => session.items.filter(isLiftItem));
 const phaseNamed = (name: ProgrammePhase['name']): ProgrammePhase => {
   const found = SET_PROGRAMME.phases.find((phase) => phase.name === name);
   if (!found) throw new Error(`no phase ${name}`);
   return found;
 };
-const itemNamed = (id: string): ProgrammeItem => {
+const itemNamed = (id: string): LiftItem => {
   const found = items.find((item) => item.id === id);
   if (!found) throw new Error(`no item ${id}`);
   return found;
 };
-const exerciseOf = (item: ProgrammeItem): Exercise => {
+const exerciseOf = (item: LiftItem): Exercise => {
   const found = SHIPPED_EXERCISES.find((exercise) => exercise.id === item.exercise);
   if (!found) throw new Error(`${item.id} names no shipped exercise`);
   return found;
@@ -44,7 +44,7 @@ test('every item names a shipped exercise, and neither upright rows nor good mor
 test.each(SET_PROGRAMME.phases.map((phase) => [phase.name, phase] as const))(
   'in %s each lift has one leading track, and a track one exercise',
   (_, { sessions: ofPhase }) => {
-    const inPhase = ofPhase.flatMap((session) => session.items);
+    const inPhase = ofPhase.flatMap((session) => session.items.filter(isLiftItem));
     for (const exercise of new Set(inPhase.map((item) => item.exercise))) {
       const leading = inPhase.filter((item) => item.exercise === exercise && item.leading);
       expect([exercise, new Set(leading.map((item) => item.track)).size]).toEqual([exercise, 1]);
@@ -58,7 +58,7 @@ test.each(SET_PROGRAMME.phases.map((phase) => [phase.name, phase] as const))(
 
 test('tracks run through both phases, with the same fraction', () => {
   const [first, main] = [phaseNamed('first flight weeks'), phaseNamed('main flight')].map((phase) =>
-    phase.sessions.flatMap((session) => session.items.map((item) => [item.track, startOf(item)])),
+    phase.sessions.flatMap((session) => session.items.filter(isLiftItem).map((item) => [item.track, startOf(item)])),
   );
   expect(first).toEqual(main);
 });
@@ -79,7 +79,7 @@ test.each([
 
 test('upper body in main flight is 3 × 10', () => {
   const upper = phaseNamed('main flight')
-    .sessions.flatMap((session) => session.items)
+    .sessions.flatMap((session) => session.items.filter(isLiftItem))
     .filter((item) => exerciseOf(item).bodyPart === 'upper body');
   expect(new Set(upper.map((item) => item.track))).toEqual(
     new Set(['bench press', 'bent-over row', 'shoulder press', 'pull-down']),
@@ -96,7 +96,7 @@ test('an item starts from a fraction only where its exercise has a capacity', ()
  * Wathan 1994 (from memory), retyped: the fraction of the one-repetition maximum that n repetitions to failure allow.
  * A ratio is taken one standard deviation (15 %) too high.
  */
-const allowed = (item: ProgrammeItem, reserve: number): number => {
+const allowed = (item: LiftItem, reserve: number): number => {
   const wathan = (n: number): number => (48.8 + 53.8 * Math.exp(-0.075 * n)) / 100;
   const { capacity } = exerciseOf(item);
   const toFailure = wathan((item.sets[0]?.repetitions ?? 0) + reserve);
@@ -116,7 +116,7 @@ test('every fraction leaves the reserve it promises, and not more than half a re
 });
 
 test('first flight weeks: one set fewer, RPE 5 to 6, nothing from last', () => {
-  for (const item of phaseNamed('first flight weeks').sessions.flatMap((session) => session.items)) {
+  for (const item of phaseNamed('first flight weeks').sessions.flatMap((session) => session.items.filter(isLiftItem))) {
     const later = itemNamed(item.id.replace(/-first$/, '-main'));
     expect(item.sets.length).toBe(later.sets.length - 1);
     expect(item.shouldFeel).toEqual([5, 6]);
@@ -153,9 +153,9 @@ test('main flight begins on flight day 15 and every fifth week of it is easier',
 
 test('in a session every item has its own priority, squat first', () => {
   for (const session of sessions) {
-    const priorities = session.items.map((item) => item.priority);
+    const priorities = session.items.filter(isLiftItem).map((item) => item.priority);
     expect(new Set(priorities).size).toBe(priorities.length);
-    expect(exerciseOf(session.items.find((item) => item.priority === 1) as ProgrammeItem).pattern).toBe('squat');
+    expect(exerciseOf(session.items.find((item) => item.priority === 1) as LiftItem).pattern).toBe('squat');
   }
 });
 
@@ -174,7 +174,7 @@ const LAUNCH = isoDay('2027-03-03');
 const onFlightDay = (flightDay: number) =>
   placeInProgramme(SET_PROGRAMME, { launch: LAUNCH, landing: null }, addDays(LAUNCH, flightDay - 1));
 
-const startOf = (item: ProgrammeItem): number | null => {
+const startOf = (item: LiftItem): number | null => {
   const { basis } = item;
   if (basis.kind === 'fraction') return basis.of;
   return basis.kind === 'from last' && basis.start !== 'effort' ? basis.start : null;
@@ -183,11 +183,11 @@ const startOf = (item: ProgrammeItem): number | null => {
 /** By hand: overhead, then for each item the change of exercise, every set with its rest (60 s in a warm-up), load changes. */
 const minutesOf = (session: ProgrammeSession): number => {
   const { setUp, stow, changeExercise, changeLoad } = RESISTIVE_MACHINE.minutes;
-  const ofItem = (item: ProgrammeItem): number => {
+  const ofItem = (item: LiftItem): number => {
     const { secondsPerRepetition, perSide } = exerciseOf(item);
     const sets = [...item.warmUps.map((set) => ({ ...set, rest: 60 })), ...item.sets];
     const seconds = sets.reduce((sum, set) => sum + set.repetitions * secondsPerRepetition + set.rest, 0);
     return changeExercise + changeLoad * (item.warmUps.length + 1) + (seconds / 60) * (perSide ? 2 : 1);
   };
-  return setUp + stow + session.items.reduce((sum, item) => sum + ofItem(item), 0);
+  return setUp + stow + session.items.filter(isLiftItem).reduce((sum, item) => sum + ofItem(item), 0);
 };

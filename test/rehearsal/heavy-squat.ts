@@ -1,4 +1,4 @@
-import type { CardItem } from '#domain/card.ts';
+import { liftsOf, type CardLift } from '#domain/card.ts';
 import { onFlightDay, Rehearsal } from './rehearsal.ts';
 
 export const person = { sex: 'female', mass: '71.4', squat: '104.714', deadlift: '120', heaviestBar: '102.5' } as const;
@@ -20,9 +20,9 @@ const livedToTheTop = (): Rehearsal => {
   return rehearsal;
 };
 
-export const heavySquat = (rehearsal: Rehearsal, flightDay: number): CardItem => {
+export const heavySquat = (rehearsal: Rehearsal, flightDay: number): CardLift => {
   const card = rehearsal.road(onFlightDay(flightDay), 1).cards.find((each) => each.state === 'planned');
-  const item = card?.state === 'planned' ? card.card.items.find((each) => each.track === 'squat heavy') : undefined;
+  const item = card?.state === 'planned' ? liftsOf(card.card).find((each) => each.track === 'squat heavy') : undefined;
   if (!item) throw new Error(`No heavy squat is planned on flight day ${flightDay}.`);
   return item;
 };

@@ -1,6 +1,6 @@
 import { addDays, isoDay, type Day } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
-import type { CardItem } from '#domain/card.ts';
+import { liftsOf, type CardLift } from '#domain/card.ts';
 import type { Effort } from '#domain/effort.ts';
 import type { Draft, Fact, FactBody, Sequence, SetResult, Signer } from '#domain/fact.ts';
 import { idOf, instant, type FactId, type PersonId, type ProgrammeVersionId } from '#domain/identity.ts';
@@ -45,7 +45,7 @@ export interface Doing {
     readonly score: number;
     readonly when?: 'during' | 'next morning';
   }[];
-  readonly set?: (result: SetResult, item: CardItem) => SetResult;
+  readonly set?: (result: SetResult, item: CardLift) => SetResult;
 }
 
 /** A log in memory that lives through issuing and training with the real rules. */
@@ -79,7 +79,7 @@ export class Rehearsal {
       launch: LAUNCH,
       landing: { earliest: addDays(LAUNCH, 180), latest: addDays(LAUNCH, 180) },
     });
-    this.add({ kind: 'assigned', person: PERSON, mission: MISSION, role: 'prime', team: 'ours' });
+    this.add({ kind: 'assigned', person: PERSON, mission: MISSION, role: 'prime', team: 'ours', spaceWalks: false });
     this.add({
       kind: 'measured',
       person: PERSON,
@@ -189,8 +189,8 @@ export class Rehearsal {
   train(document: IssuedCard, { rpe = 6, hurts = [], set = (result) => result }: Doing = {}): void {
     const effort: Effort | null = rpe === null ? null : { kind: 'RPE', value: rpe };
     const sets = document.sets.flatMap((issued) => {
-      const item = document.card.items.find((each) => each.item === issued.item) as CardItem;
-      const planned = item.sets[issued.place] as CardItem['sets'][number];
+      const item = liftsOf(document.card).find((each) => each.item === issued.item) as CardLift;
+      const planned = item.sets[issued.place] as CardLift['sets'][number];
       if (planned.kind === 'warm-up') return [];
       const load = entered(String(planned.load.increments * Number(item.increment)), item.unit);
       return [set({ set: issued.id, repetitions: planned.repetitions, load, effort, side: planned.side }, item)];
@@ -201,6 +201,7 @@ export class Rehearsal {
       day: document.card.day,
       card: document.id,
       sets,
+      pieces: [],
       sessionRpe: rpe,
       minutes: 80,
     });

@@ -1,13 +1,14 @@
 import { BODY_SITES } from '#domain/catalogue.ts';
 import type { BodyOf } from './people.schema.ts';
-import type { FactBody } from '#domain/fact.ts';
+import { SET_ASIDE, type FactBody } from '#domain/fact.ts';
 import { idOf } from '#domain/identity.ts';
 import { takeUp } from '#domain/programme.ts';
-import { day } from '#units/day.ts';
+import { addDays, day } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
 import { SQUAT_GATES, WAYS_OF_WATCHING } from '#domain/squat-gate.ts';
 import fc from 'fast-check';
 import { anyIssuedCard, anyRaise } from './any-issued-card.setup.ts';
+import { anyPiece, anyTest } from './any-test.setup.ts';
 
 /** Drafts of facts of every kind, to be drawn by tests. */
 export const anyId = <Kind extends string>() => fc.stringMatching(/^[a-z0-9-]{1,12}$/).map((text) => idOf<Kind>(text));
@@ -68,6 +69,7 @@ export const ANY_BODY: AnyBody = {
     mission: anyId<'mission'>(),
     role: fc.constantFrom('prime' as const, 'backup' as const),
     team: fc.constantFrom('ours' as const, 'another team' as const),
+    spaceWalks: fc.boolean(),
   }),
   lifted: fc.record({
     kind: kind('lifted'),
@@ -92,6 +94,39 @@ export const ANY_BODY: AnyBody = {
     observedBy: fc.constantFrom('Maud Arkwright', 'a colleague'),
     watched: fc.constantFrom(...WAYS_OF_WATCHING),
   }),
+  available: fc.record({
+    kind: kind('available'),
+    person,
+    from: anyDay,
+    until: fc.constant(null),
+    minutes: fc.array(fc.integer({ min: 0, max: 300 }), { minLength: 7, maxLength: 7 }),
+  }),
+  'set aside': fc
+    .tuple(
+      fc.integer({ min: -25_567, max: 84_000 }).map(day),
+      fc.nat(60),
+      fc.constantFrom(...SET_ASIDE),
+      anyText,
+      person,
+    )
+    .map(([from, days, what, text, who]) => ({
+      kind: 'set aside',
+      person: who,
+      from,
+      until: addDays(from, days),
+      what,
+      minutes: 60,
+      text,
+    })),
+  'space walk': fc.record({ kind: kind('space walk'), person, day: anyDay, text: anyText }),
+  'road holds': fc.record({
+    kind: kind('road holds'),
+    person,
+    from: anyDay,
+    until: fc.constant(null),
+    text: anyText,
+  }),
+  tested: fc.record({ kind: kind('tested'), person, day: anyDay, test: anyTest }),
   carried: fc.record({ kind: kind('carried'), person, day: anyDay, load: anyLoad }),
   trained: fc.record({
     kind: kind('trained'),
@@ -108,6 +143,7 @@ export const ANY_BODY: AnyBody = {
       }),
       { maxLength: 4 },
     ),
+    pieces: fc.array(anyPiece, { maxLength: 2 }),
     sessionRpe: orNull(fc.nat(10)),
     minutes: orNull(fc.nat(150)),
   }),

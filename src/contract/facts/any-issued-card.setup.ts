@@ -1,4 +1,4 @@
-import type { Card, CardItem } from '#domain/card.ts';
+import type { Card, CardBouts, CardDrill, CardLift } from '#domain/card.ts';
 import { digestOf } from '#domain/digest.ts';
 import type { Machine } from '#domain/catalogue.ts';
 import type { Sequence } from '#domain/fact.ts';
@@ -48,12 +48,15 @@ export const MACHINE: Machine = {
   increment: '1',
   least: '10',
   ceiling: '600',
+  mostWatts: null,
+  mostSpeed: null,
   limits: [{ exercise: idOf<'exercise'>('curl'), attachment: 'cable', most: '150' }],
   minutes: { setUp: 6, stow: 4, changeExercise: 2, changeLoad: 0.5 },
   outOfService: { from: isoDay('2027-03-04'), until: null, reason: 'belt' },
 };
 
-const ITEM: CardItem = {
+const ITEM: CardLift = {
+  kind: 'lift',
   item: idOf<'item'>('main-1-squat'),
   track: idOf<'track'>('squat-heavy'),
   leading: true,
@@ -92,6 +95,46 @@ const ITEM: CardItem = {
   says: ['Should feel like 6 to 7.'],
 };
 
+const PIECE = {
+  priority: 2,
+  asWritten: null,
+  settings: [],
+  last: 'day 20: 4 of 4, 168/min, RPE 7',
+  cues: ['Raise the load before the speed.'],
+  shouldFeel: [7, 8],
+  says: [],
+  raises: [],
+  working: ['Heart rate: 52 + 0.90 x (181 - 52).'],
+} as const;
+
+const RUN: CardBouts = {
+  ...PIECE,
+  kind: 'bouts',
+  item: idOf<'item'>('run-intervals'),
+  track: idOf<'track'>('run intervals'),
+  place: 1,
+  exercise: idOf<'exercise'>('treadmill-run'),
+  exerciseName: 'Running',
+  machine: idOf<'machine'>('treadmill'),
+  machineName: 'Harness treadmill',
+  warmUpSeconds: 300,
+  bouts: [{ seconds: 240, easy: 180, heartRate: [163, 173], watts: null, speed: 11.4, rpe: [7, 8] }],
+  coolDownSeconds: 300,
+  harness: { increments: 102, unit: 'lb', increment: '1', ofBodyWeight: 0.65 },
+};
+
+const GRIP: CardDrill = {
+  ...PIECE,
+  kind: 'drill',
+  item: idOf<'item'>('grip-pulses'),
+  track: idOf<'track'>('grip pulses'),
+  place: 2,
+  exercise: idOf<'exercise'>('grip-pulses'),
+  exerciseName: 'Grip in pulses',
+  means: 'hand gear',
+  sets: [{ work: { kind: 'pulses', count: 8, on: 7, off: 3 }, side: 'left', rest: 150, force: 180 }],
+};
+
 const CARD: Card = {
   person: idOf<'person'>('marit-lund'),
   day: isoDay('2027-03-02'),
@@ -102,7 +145,7 @@ const CARD: Card = {
   title: 'Lower body, heavy',
   deload: false,
   programme: { id: idOf<'programme version'>('v-1'), name: 'Flight', number: 1 },
-  items: [ITEM],
+  items: [ITEM, RUN, GRIP],
   leftOut: [{ item: idOf<'item'>('main-1-curl'), exerciseName: 'Curl', says: 'Restricted.' }],
   minutes: [{ label: 'set up', minutes: 6, overhead: true }],
   blockMinutes: 75,
@@ -193,7 +236,7 @@ export const anyIssuedCard: fc.Arbitrary<IssuedCard> = fc
   .map(({ median, row }) =>
     signed({
       ...DOCUMENT,
-      card: { ...CARD, items: [{ ...ITEM, row }] },
+      card: { ...CARD, items: [{ ...ITEM, row }, RUN, GRIP] },
       basis: { ...DOCUMENT.basis, estimates: DOCUMENT.basis.estimates.map((estimate) => ({ ...estimate, median })) },
     }),
   );

@@ -1,4 +1,16 @@
-import type { Card, CardItem, CardSet, LoadLimit, Ramp, SetLoad, SignedRule } from '#domain/card.ts';
+import type {
+  Card,
+  CardBout,
+  CardBouts,
+  CardDrill,
+  CardItem,
+  CardLift,
+  CardSet,
+  LoadLimit,
+  Ramp,
+  SetLoad,
+  SignedRule,
+} from '#domain/card.ts';
 import type {
   ExerciseId,
   ItemId,
@@ -9,13 +21,14 @@ import type {
   TrackId,
 } from '#domain/identity.ts';
 import { z } from 'zod';
-import { record } from './record.schema.ts';
+import { drillWork } from './programme.schema.ts';
+import { asLiftWhereUnsaid, record } from './record.schema.ts';
 import { breathingRule } from './breathing.schema.ts';
 import { setting } from './catalogue.schema.ts';
 import { effortBand, side } from './effort.schema.ts';
 import { choice, listUpTo, variantOf } from './lists.schema.ts';
 import { calendarDay, decimalPositive, finite, increments, massUnit, numberFrom, wholeFrom } from './numbers.schema.ts';
-import { raise } from './raise.schema.ts';
+import { raise, raises } from './raise.schema.ts';
 import { identity, name, sentence, sentenceOrNone } from './texts.schema.ts';
 
 const yesOrNo = z.boolean({ error: 'true or false' });
@@ -72,35 +85,88 @@ const ramp = record({
   steps: place,
 }) satisfies z.ZodType<Ramp>;
 
-const item = record({
+const anyItem = {
   item: identity<ItemId>(),
   track: identity<TrackId>(),
-  leading: yesOrNo,
   place,
   exercise: identity<ExerciseId>(),
   exerciseName: name,
-  carriedAtShoulders: yesOrNo,
-  machine: identity<MachineId>(),
-  machineName: name,
-  unit: massUnit,
-  increment: decimalPositive,
   priority: wholeFrom(1, 1000),
-  basis: choice(['fraction', 'from last', 'effort', 'fixed']),
   /** Cards of the first program do not know it. */
   asWritten: sentence.nullable().default(null),
   settings: listUpTo(50, setting),
   last: sentenceOrNone.nullable(),
   cues: listUpTo(50, sentence),
+  shouldFeel: effortBand,
+  says: listUpTo(100, sentence),
+};
+const machine = { machine: identity<MachineId>(), machineName: name };
+const loads = { unit: massUnit, increment: decimalPositive };
+const seconds = numberFrom(0, 14_400);
+const working = listUpTo(100, sentence);
+
+const lift = record({
+  ...anyItem,
+  ...machine,
+  ...loads,
+  kind: z.literal('lift'),
+  leading: yesOrNo,
+  carriedAtShoulders: yesOrNo,
+  basis: choice(['fraction', 'from last', 'effort', 'fixed']),
   sets: listUpTo(100, cardSet),
   reserve: finite.nullable(),
-  shouldFeel: effortBand,
   ramp: ramp.nullable(),
   rule: rule.nullable(),
   limits: listUpTo(100, loadLimit),
   raise: raise.nullable(),
   row: wholeFrom(0, 100_000_000).nullable(),
-  says: listUpTo(100, sentence),
-}) satisfies z.ZodType<CardItem>;
+}) satisfies z.ZodType<CardLift>;
+
+const heartRate = numberFrom(0, 300);
+
+const bout = record({
+  seconds,
+  easy: seconds,
+  heartRate: z.tuple([heartRate, heartRate], { error: 'two heart rates' }).nullable(),
+  watts: numberFrom(0, 3000).nullable(),
+  speed: numberFrom(0, 100).nullable(),
+  rpe: effortBand,
+}) satisfies z.ZodType<CardBout>;
+
+const bouts = record({
+  ...anyItem,
+  ...machine,
+  kind: z.literal('bouts'),
+  warmUpSeconds: seconds,
+  bouts: listUpTo(100, bout),
+  coolDownSeconds: seconds,
+  harness: record({ ...loads, increments, ofBodyWeight: numberFrom(0, 2) }).nullable(),
+  raises,
+  working,
+}) satisfies z.ZodType<CardBouts>;
+
+const drill = record({
+  ...anyItem,
+  kind: z.literal('drill'),
+  means: name,
+  sets: listUpTo(
+    100,
+    record({
+      work: drillWork,
+      side: side.nullable(),
+      rest: numberFrom(0, 3600),
+      force: numberFrom(0, 5000).nullable(),
+    }),
+  ),
+  raises,
+  working,
+}) satisfies z.ZodType<CardDrill>;
+
+/** Cards of the first program hold lifts only, and do not say so. */
+const item = z.preprocess(
+  asLiftWhereUnsaid,
+  z.discriminatedUnion('kind', [lift, bouts, drill], { error: variantOf(['lift', 'bouts', 'drill']) }),
+) satisfies z.ZodType<CardItem>;
 
 const minutes = record({ label: name, minutes: numberFrom(0, 1440), overhead: yesOrNo });
 

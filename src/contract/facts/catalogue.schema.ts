@@ -105,6 +105,9 @@ export const machine = record({
   increment: decimalPositive,
   least: decimalNotNegative,
   ceiling: decimalPositive,
+  /** Machines of the first program do not say them. */
+  mostWatts: numberFrom(1, 3000).nullable().default(null),
+  mostSpeed: numberFrom(1, 60).nullable().default(null),
   limits: listUpTo(
     500,
     record({ exercise: identity<ExerciseId>(), attachment: name.nullable(), most: decimalNotNegative }),

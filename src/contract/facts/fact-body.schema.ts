@@ -13,7 +13,18 @@ import {
   signs,
 } from './house.schema.ts';
 import { variantOf } from './lists.schema.ts';
-import { assigned, dated, introduced, measured, stays } from './people.schema.ts';
+import {
+  assigned,
+  available,
+  dated,
+  introduced,
+  measured,
+  roadHolds,
+  setAside,
+  spaceWalk,
+  stays,
+} from './people.schema.ts';
+import { tested } from './tested.schema.ts';
 import { calledOff, carried, hurt, judged, lifted, missed, noted, read, received, trained } from './training.schema.ts';
 
 const BODIES = [
@@ -22,6 +33,11 @@ const BODIES = [
   dated,
   assigned,
   stays,
+  available,
+  setAside,
+  spaceWalk,
+  roadHolds,
+  tested,
   lifted,
   judged,
   carried,
@@ -51,6 +67,11 @@ const KINDS: Readonly<Record<FactKind, true>> = {
   dated: true,
   assigned: true,
   stays: true,
+  available: true,
+  'set aside': true,
+  'space walk': true,
+  'road holds': true,
+  tested: true,
   lifted: true,
   judged: true,
   carried: true,

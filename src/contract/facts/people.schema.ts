@@ -1,10 +1,10 @@
-import type { Fact, FactBody } from '#domain/fact.ts';
+import { SET_ASIDE, type Fact, type FactBody } from '#domain/fact.ts';
 import type { MissionId, PersonId, SiteId } from '#domain/identity.ts';
 import { z } from 'zod';
 import { record } from './record.schema.ts';
-import { choice, variantOf } from './lists.schema.ts';
-import { calendarDay, decimalNotNegative, decimalPositive, enteredMass } from './numbers.schema.ts';
-import { identity, name } from './texts.schema.ts';
+import { choice, listUpTo, variantOf } from './lists.schema.ts';
+import { calendarDay, decimalNotNegative, decimalPositive, enteredMass, numberFrom } from './numbers.schema.ts';
+import { identity, name, sentenceOrNone } from './texts.schema.ts';
 
 export type BodyOf<Kind extends FactBody['kind']> = Extract<FactBody, { readonly kind: Kind }>;
 
@@ -64,6 +64,8 @@ export const assigned = record({
   mission: identity<MissionId>(),
   role: choice(['prime', 'backup']),
   team: choice(['ours', 'another team']),
+  /** The first program did not ask. */
+  spaceWalks: z.boolean({ error: 'true or false' }).default(false),
 }) satisfies z.ZodType<BodyOf<'assigned'>>;
 
 export const stays = record({
@@ -76,3 +78,39 @@ export const stays = record({
   error: 'two days, the earlier one first',
   path: ['until'],
 }) satisfies z.ZodType<BodyOf<'stays'>>;
+
+const twoDays = { error: 'two days, the earlier one first', path: ['until'] };
+const minutesOfDay = numberFrom(0, 1440);
+
+export const available = record({
+  kind: z.literal('available'),
+  person,
+  from: calendarDay,
+  until: calendarDay.nullable(),
+  minutes: listUpTo(7, minutesOfDay).refine((each) => each.length === 7, { error: 'minutes of seven days' }),
+}).refine(({ from, until }) => until === null || from <= until, twoDays) satisfies z.ZodType<BodyOf<'available'>>;
+
+export const setAside = record({
+  kind: z.literal('set aside'),
+  person,
+  from: calendarDay,
+  until: calendarDay,
+  what: choice(SET_ASIDE),
+  minutes: minutesOfDay,
+  text: sentenceOrNone,
+}).refine(({ from, until }) => from <= until, twoDays) satisfies z.ZodType<BodyOf<'set aside'>>;
+
+export const spaceWalk = record({
+  kind: z.literal('space walk'),
+  person,
+  day: calendarDay,
+  text: sentenceOrNone,
+}) satisfies z.ZodType<BodyOf<'space walk'>>;
+
+export const roadHolds = record({
+  kind: z.literal('road holds'),
+  person,
+  from: calendarDay,
+  until: calendarDay.nullable(),
+  text: sentenceOrNone,
+}).refine(({ from, until }) => until === null || from <= until, twoDays) satisfies z.ZodType<BodyOf<'road holds'>>;

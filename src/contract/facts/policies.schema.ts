@@ -33,6 +33,12 @@ const every = {
   cardValidDays: days,
   evidenceFloor: share,
   daysWithoutLiftThatWidens: days,
+  firstEnduranceFlightDay: wholeFrom(1, 1000),
+  firstAllOutFlightDay: wholeFrom(1, 1000),
+  harnessStart: numberFrom(0, 1.2),
+  harnessStep: share,
+  harnessMost: numberFrom(0, 1.2),
+  daysHandsRest: days,
 } satisfies Record<keyof Policies, z.ZodType>;
 
 /** Policies a team sets for itself: those that are named. A policy is there or absent, never undefined. */
@@ -56,4 +62,10 @@ export const somePolicies = record({
   cardValidDays: every.cardValidDays.exactOptional(),
   evidenceFloor: every.evidenceFloor.exactOptional(),
   daysWithoutLiftThatWidens: every.daysWithoutLiftThatWidens.exactOptional(),
+  firstEnduranceFlightDay: every.firstEnduranceFlightDay.exactOptional(),
+  firstAllOutFlightDay: every.firstAllOutFlightDay.exactOptional(),
+  harnessStart: every.harnessStart.exactOptional(),
+  harnessStep: every.harnessStep.exactOptional(),
+  harnessMost: every.harnessMost.exactOptional(),
+  daysHandsRest: every.daysHandsRest.exactOptional(),
 }) satisfies z.ZodType<Partial<Policies>>;

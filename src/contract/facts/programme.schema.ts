@@ -1,6 +1,12 @@
 import type { ExerciseId, ItemId, ProgrammeId, ProgrammeVersionId, SessionId, TrackId } from '#domain/identity.ts';
+import { LOOSE_KINDS, MACHINE_KINDS } from '#domain/catalogue.ts';
 import {
+  ITEM_CONDITIONS,
   PHASE_NAMES,
+  type BoutsItem,
+  type DrillItem,
+  type DrillWork,
+  type LiftItem,
   type LoadBasis,
   type ProgrammeItem,
   type ProgrammePhase,
@@ -8,7 +14,8 @@ import {
   type ProgrammeVersion,
 } from '#domain/programme.ts';
 import { z } from 'zod';
-import { record } from './record.schema.ts';
+import { asLiftWhereUnsaid, record } from './record.schema.ts';
+import { boutIntensity } from './prescription.schema.ts';
 import { effortBand } from './effort.schema.ts';
 import { choice, listUpTo, variantOf } from './lists.schema.ts';
 import { decimalPositive, enteredLoad, numberFrom, wholeFrom } from './numbers.schema.ts';
@@ -33,20 +40,62 @@ const loadBasis = z.discriminatedUnion(
   { error: variantOf(['fraction', 'from last', 'effort', 'fixed']) },
 ) satisfies z.ZodType<LoadBasis>;
 
-const item = record({
+const anyItem = {
   id: identity<ItemId>(),
   track: identity<TrackId>(),
-  leading: z.boolean({ error: 'true or false' }),
   exercise: identity<ExerciseId>(),
-  machineKind: choice(['resistive machine', 'free bar']),
+  machineKind: choice([...MACHINE_KINDS, ...LOOSE_KINDS]),
+  /** The first programmes were for everyone. */
+  condition: choice(ITEM_CONDITIONS).default('everyone'),
   priority: wholeFrom(1, 1000),
-  basis: loadBasis,
-  warmUps: listUpTo(20, record({ of: fraction, repetitions })),
-  sets: listUpTo(100, record({ repetitions, rest: numberFrom(0, 3600) })),
-  reserve: numberFrom(0, 20).nullable(),
   shouldFeel: effortBand,
   source: sentenceOrNone,
-}) satisfies z.ZodType<ProgrammeItem>;
+};
+const rest = numberFrom(0, 3600);
+const seconds = numberFrom(1, 14_400);
+const idle = numberFrom(0, 14_400);
+
+const lift = record({
+  ...anyItem,
+  kind: z.literal('lift'),
+  leading: z.boolean({ error: 'true or false' }),
+  basis: loadBasis,
+  warmUps: listUpTo(20, record({ of: fraction, repetitions })),
+  sets: listUpTo(100, record({ repetitions, rest, loadBy: fraction.exactOptional() })),
+  reserve: numberFrom(0, 20).nullable(),
+}) satisfies z.ZodType<LiftItem>;
+
+const bouts = record({
+  ...anyItem,
+  kind: z.literal('bouts'),
+  warmUpSeconds: idle,
+  bouts: listUpTo(100, record({ seconds, intensity: boutIntensity.nullable(), easy: idle })),
+  coolDownSeconds: idle,
+}) satisfies z.ZodType<BoutsItem>;
+
+/** What one set of a drill asks for. */
+export const drillWork = z.discriminatedUnion(
+  'kind',
+  [
+    record({ kind: z.literal('repetitions'), count: repetitions }),
+    record({ kind: z.literal('hold'), seconds }),
+    record({ kind: z.literal('pulses'), count: repetitions, on: seconds, off: idle }),
+  ],
+  { error: variantOf(['repetitions', 'hold', 'pulses']) },
+) satisfies z.ZodType<DrillWork>;
+
+const drill = record({
+  ...anyItem,
+  kind: z.literal('drill'),
+  sets: listUpTo(100, record({ work: drillWork, rest })),
+  target: record({ kind: choice(['of critical force', 'of greatest grip']), of: fraction }).nullable(),
+}) satisfies z.ZodType<DrillItem>;
+
+/** The first programmes knew lifts only, and did not say so. */
+const item = z.preprocess(
+  asLiftWhereUnsaid,
+  z.discriminatedUnion('kind', [lift, bouts, drill], { error: variantOf(['lift', 'bouts', 'drill']) }),
+) satisfies z.ZodType<ProgrammeItem>;
 
 const session = record({
   id: identity<SessionId>(),

@@ -3,7 +3,7 @@ import type { Raise } from '#domain/raise.ts';
 import { z } from 'zod';
 import { record } from './record.schema.ts';
 import { choice, listUpTo } from './lists.schema.ts';
-import { decimalPositive, finite, increments, massUnit, wholeFrom } from './numbers.schema.ts';
+import { decimalPositive, finite, increments, wholeFrom } from './numbers.schema.ts';
 import { identity, name, sentence } from './texts.schema.ts';
 
 const step = wholeFrom(0, 50).nullable();
@@ -14,7 +14,7 @@ export const raise = record({
   exerciseName: name,
   from: increments.nullable(),
   to: increments,
-  unit: massUnit,
+  unit: choice(['kg', 'lb', 'W', 'km/h', 'N']),
   increment: decimalPositive,
   atTheBar: finite.nullable(),
   trueFraction: record({ was: finite.nullable(), is: finite }).nullable(),

@@ -1,4 +1,4 @@
-import type { SetResult } from '#domain/fact.ts';
+import type { PieceResult, SetResult } from '#domain/fact.ts';
 import type { CardId, ExerciseId, FactId, ItemId, MachineId, PersonId, SetId } from '#domain/identity.ts';
 import { SQUAT_GATES, WAYS_OF_WATCHING } from '#domain/squat-gate.ts';
 import { z } from 'zod';
@@ -53,12 +53,25 @@ const setResult = record({
   side: side.nullable(),
 }) satisfies z.ZodType<SetResult>;
 
+const pieceResult = record({
+  item,
+  done: wholeFrom(0, 1000),
+  minutes: numberFrom(0, 1440).nullable(),
+  watts: numberFrom(0, 3000).nullable(),
+  speed: numberFrom(0, 100).nullable(),
+  harness: enteredLoad.nullable(),
+  heartRate: numberFrom(20, 260).nullable(),
+  effort: effort.nullable(),
+}) satisfies z.ZodType<PieceResult>;
+
 export const trained = record({
   kind: z.literal('trained'),
   person,
   day: calendarDay,
   card,
   sets: listUpTo(1000, setResult),
+  /** The first program knew lifts only. */
+  pieces: listUpTo(100, pieceResult).default([]),
   sessionRpe: numberFrom(0, 10).nullable(),
   minutes: numberFrom(0, 1440).nullable(),
 }) satisfies z.ZodType<BodyOf<'trained'>>;

@@ -1,4 +1,4 @@
-import type { Card } from '#domain/card.ts';
+import type { Card, CardLift } from '#domain/card.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { CardRecord } from '#domain/road.ts';
@@ -45,5 +45,5 @@ export interface WorkingWindow {
   readonly exerciseName: string;
   readonly load: string;
   readonly workings: readonly Working[];
-  readonly limits: Card['items'][number]['limits'];
+  readonly limits: CardLift['limits'];
 }

@@ -27,10 +27,15 @@ export interface SheetColumn {
 export interface SheetCell {
   readonly item: ItemId;
   readonly track: TrackId;
+  readonly kind: 'lift' | 'bouts' | 'drill';
   /** "4×6 270", "3×10 start at 85", "left out". */
   readonly planned: string;
   /** The line of shorthand that somebody who edits it begins from; null where it is not to be edited. */
   readonly line: string | null;
+  /** What the session asks for as a line, also where it is not to be edited: what is copied. */
+  readonly shorthand: string | null;
+  /** Was something written, or left out, for this day alone? */
+  readonly isWritten: boolean;
   /** "6 6 6 6 · 7"; null where nothing was recorded. */
   readonly done: string | null;
   readonly differs: boolean;
@@ -52,6 +57,13 @@ export interface SheetCell {
     readonly side: Side | null;
     readonly result: { readonly repetitions: number; readonly load: string; readonly rating: number | null } | null;
   }[];
+  /** What a result of an item that is not lifted asks for; null where sets are written down. */
+  readonly piece: {
+    readonly of: number;
+    readonly asksWatts: boolean;
+    readonly asksSpeed: boolean;
+    readonly asksHarness: boolean;
+  } | null;
   readonly hasWorking: boolean;
 }
 

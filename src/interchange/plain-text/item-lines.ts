@@ -1,4 +1,13 @@
-import { workIncrements, type CardItem, type CardSet, type SignedRule } from '#domain/card.ts';
+import {
+  workIncrements,
+  type CardBouts,
+  type CardDrill,
+  type CardItem,
+  type CardLift,
+  type CardSet,
+  type SignedRule,
+} from '#domain/card.ts';
+import { showPiece, showSeconds } from '#domain/show-piece.ts';
 import { plainAscii, shortAscii } from './plain-ascii.ts';
 import { shownLoad } from './shown-load.ts';
 
@@ -10,10 +19,10 @@ export interface Keeps {
 
 /** One exercise of a card in a few lines. */
 export const itemLines = (item: CardItem, keeps: Keeps): readonly string[] => [
-  `${item.place} ${plainAscii(item.exerciseName)}, ${item.unit}${settingsText(item)}`,
+  `${item.place} ${plainAscii(item.exerciseName)}, ${withWhat(item)}${settingsText(item)}`,
   ...(keeps.lastTime && item.last !== null ? [` last ${shortAscii(item.last)}`] : []),
-  ...setLines(item),
-  ...(item.rule ? [` rule ${shortRule(item, item.rule)}`] : []),
+  ...(item.kind === 'lift' ? setLines(item) : pieceLines(item)),
+  ...(item.kind === 'lift' && item.rule ? [` rule ${shortRule(item, item.rule)}`] : []),
   ...item.says.map((says) => ` ${shortAscii(says)}`),
   ...(keeps.cues && item.cues.length > 0 ? [` ${cuesText(item)}`] : []),
 ];
@@ -29,7 +38,23 @@ const settingsText = ({ settings }: CardItem): string =>
         .map(({ field, value, side }) => plainAscii(`${field}${side ? ` ${side}` : ''} ${value}`))
         .join(', ')}`;
 
-const setLines = (item: CardItem): readonly string[] => {
+/** Loads in the unit of the machine; else what the item is done on. */
+const withWhat = (item: CardItem): string => {
+  if (item.kind === 'lift') return item.unit;
+  return plainAscii(item.kind === 'bouts' ? item.machineName : item.means);
+};
+
+/** "warm 5 min | WORK 4 x 4 min, 3 min easy - 168-176/min - 230 W | cool 5 min | feel 7-8". */
+const pieceLines = (item: CardBouts | CardDrill): readonly string[] => [
+  ` ${[
+    ...(item.kind === 'bouts' && item.warmUpSeconds > 0 ? [`warm ${showSeconds(item.warmUpSeconds)}`] : []),
+    `WORK ${shortAscii(showPiece(item))}`,
+    ...(item.kind === 'bouts' && item.coolDownSeconds > 0 ? [`cool ${showSeconds(item.coolDownSeconds)}`] : []),
+    `feel ${span(item.shouldFeel)}`,
+  ].join(' | ')}`,
+];
+
+const setLines = (item: CardLift): readonly string[] => {
   const [warmUps, work] = [of(item, 'warm-up'), of(item, 'work')];
   const rest = restText(work);
   const feel = `feel ${span(item.shouldFeel)}`;
@@ -43,10 +68,10 @@ const setLines = (item: CardItem): readonly string[] => {
   ];
 };
 
-const of = (item: CardItem, kind: CardSet['kind']): readonly CardSet[] => item.sets.filter((set) => set.kind === kind);
+const of = (item: CardLift, kind: CardSet['kind']): readonly CardSet[] => item.sets.filter((set) => set.kind === kind);
 
 /** "4x6 270", "3x10 start 85 RPE 6-8", "1x6 200 1x6 220": neighbours that are alike are counted. */
-const setsText = (item: CardItem, sets: readonly CardSet[]): string => {
+const setsText = (item: CardLift, sets: readonly CardSet[]): string => {
   const runs: { readonly text: string; count: number; readonly sides: Set<string> }[] = [];
   for (const set of sets) {
     const text = `${set.repetitions} ${loadText(item, set)}`;
@@ -73,7 +98,7 @@ const runText = ({
   return sides.size === 0 ? `${count}x${text}` : `${count}x${text} ${[...sides].join(' and ')}`;
 };
 
-const loadText = (item: CardItem, { load }: CardSet): string => {
+const loadText = (item: CardLift, { load }: CardSet): string => {
   const shown = shownLoad(load.increments, item.increment);
   return load.kind === 'set' ? shown : `start ${shown} RPE ${span(load.rpe)}`;
 };
@@ -86,7 +111,7 @@ const restText = (work: readonly CardSet[]): string | null => {
 const span = ([low, high]: readonly [number, number]): string => (low === high ? `${low}` : `${low}-${high}`);
 
 /** "+5, max 300, -20": spelled out once in the common lines. Without room for a whole step the load stays. */
-const shortRule = (item: CardItem, rule: SignedRule): string => {
+const shortRule = (item: CardLift, rule: SignedRule): string => {
   const shown = (increments: number): string => shownLoad(increments, item.increment);
   const work = workIncrements(item) ?? 0;
   return rule.neverOver >= work + rule.add

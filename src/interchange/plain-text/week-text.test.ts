@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addDays, isoDay } from '#units/day.ts';
-import type { CardItem, CardSet } from '#domain/card.ts';
+import type { CardLift, CardSet } from '#domain/card.ts';
 import { cardCode } from '#domain/card-code.ts';
 import { digestOf } from '#domain/digest.ts';
 import type { Sequence } from '#domain/fact.ts';
@@ -19,7 +19,8 @@ const work = (increments: number, side: CardSet['side'] = null): CardSet => ({
   rest: 120,
 });
 
-const item = (more: Partial<CardItem> = {}): CardItem => ({
+const item = (more: Partial<CardLift> = {}): CardLift => ({
+  kind: 'lift',
   item: idOf('squat-first'),
   track: idOf('squat heavy'),
   leading: true,
@@ -49,7 +50,7 @@ const item = (more: Partial<CardItem> = {}): CardItem => ({
   ...more,
 });
 
-const card = (items: readonly CardItem[], day = 3, name = 'Birte Økonkwo'): IssuedCard => {
+const card = (items: readonly CardLift[], day = 3, name = 'Birte Økonkwo'): IssuedCard => {
   const content: Omit<IssuedCard, 'digest'> = {
     document: 'ballast issued card',
     version: 1,

@@ -1,3 +1,4 @@
+import { liftsOf } from '#domain/card.ts';
 import { isoOfDay } from '#units/day.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import type { WeekTextWindow } from '#contract/windows/card-window.ts';
@@ -54,7 +55,7 @@ const wholeText = (
     ...headLines(all),
     ...STOP_BOX,
     ...breathingLines(all),
-    ...(shown.some(({ card }) => card.items.some((item) => item.rule)) ? [USUAL_RULE] : []),
+    ...(shown.some(({ card }) => liftsOf(card).some((item) => item.rule)) ? [USUAL_RULE] : []),
     'Write for each set: repetitions, load, RPE; discomfort 0-10 with site and side; session RPE; minutes.',
     ...(machineDown === null ? [] : [`Machine down: ${machineDown}`]),
     ...cutLines(cut, all.length - shown.length),

@@ -114,7 +114,7 @@ export const plannedAssignment = (
   { row, someone, mission, role, team, supersedes }: AssignmentReading,
   fileName: string,
 ): PlannedFact => ({
-  body: { kind: 'assigned', person: someone.id, mission: mission.id, role, team },
+  body: { kind: 'assigned', person: someone.id, mission: mission.id, role, team, spaceWalks: false },
   supersedes,
   reason: broughtIn(fileName, [row.number], supersedes === null ? [] : ['the assignment has changed']),
   rows: [row.number],

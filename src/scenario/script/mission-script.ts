@@ -58,6 +58,7 @@ const crewChange = (today: Day): readonly ScriptEntry[] => {
         mission: SKERRY_22.id,
         role: 'prime',
         team: 'ours',
+        spaceWalks: false,
       }),
     ),
     correcting(
@@ -69,6 +70,7 @@ const crewChange = (today: Day): readonly ScriptEntry[] => {
         mission: SKERRY_24.id,
         role: 'prime',
         team: 'ours',
+        spaceWalks: false,
       }),
     ),
   ];

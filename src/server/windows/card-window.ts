@@ -16,6 +16,7 @@ import type {
   WeekTextWindow,
   WorkingWindow,
 } from '#contract/windows/card-window.ts';
+import { showPiece } from '#domain/show-piece.ts';
 import { cardOf } from './sheet-cell.ts';
 import { showWorkSets } from './set-runs.ts';
 
@@ -90,9 +91,9 @@ export const workingWindow = (known: Known, road: Road, day: Day, item: string):
     if (found)
       return {
         exerciseName: found.exerciseName,
-        load: showWorkSets(found, 'with unit'),
+        load: found.kind === 'lift' ? showWorkSets(found, 'with unit') : showPiece(found),
         workings: workingsOf(known, road, day, idOf(item)),
-        limits: found.limits,
+        limits: found.kind === 'lift' ? found.limits : [],
       };
   }
   return null;

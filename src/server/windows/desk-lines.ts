@@ -1,3 +1,4 @@
+import { liftsOf } from '#domain/card.ts';
 import { isoOfDay } from '#units/day.ts';
 import { cardCode } from '#domain/card-code.ts';
 import { ofKind, type Known } from '#domain/known.ts';
@@ -67,7 +68,7 @@ const insteadOf = (road: Road, { card }: CardRecord['document']): string => {
         (each.state === 'issued' && (each.record.delivery === 'issued' || each.record.delivery === 'received'))),
   );
   if (!other) return 'Wait for a new card.';
-  const sets = cardOf(other).items.map((item) => `${item.exerciseName} ${showWorkSets(item, 'with unit')}`);
+  const sets = liftsOf(cardOf(other)).map((item) => `${item.exerciseName} ${showWorkSets(item, 'with unit')}`);
   const lead = other.state === 'issued' ? `Use card ${cardCode(other.record.document.digest)}` : 'A new card follows';
   return sets.length === 0 ? `${lead}.` : `${lead}: ${sets.join('; ')}.`;
 };
@@ -127,7 +128,7 @@ const lastSessions = (records: readonly CardRecord[], { raises }: Proposal): rea
   const exercises = new Set<string>(raises.map(({ exercise }) => exercise));
   return records
     .flatMap(({ document, results }) =>
-      document.card.items
+      liftsOf(document.card)
         .filter((item) => exercises.has(item.exercise))
         .flatMap((item) => {
           const done = showDone(item, workSetsWithResults(item, document, results));

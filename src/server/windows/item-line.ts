@@ -1,15 +1,25 @@
-import { workIncrements, type CardItem } from '#domain/card.ts';
+import { workIncrements, type CardItem, type CardLift } from '#domain/card.ts';
 import type { Known } from '#domain/known.ts';
 import { only, type SetGroup, type Span, type TypedLoad } from '#domain/prescription.ts';
-import type { ProgrammeItem } from '#domain/programme.ts';
+import type { LiftItem, ProgrammeItem } from '#domain/programme.ts';
 import { writeShorthand } from '#domain/shorthand/write-shorthand.ts';
+import { lineOfBouts, lineOfDrill } from '#domain/piece-line.ts';
 
 /** An item of a card as the line that would write it: what somebody who edits it begins from. */
-export const itemLine = ({ house }: Known, item: CardItem): string => {
+export const itemLine = (known: Known, item: CardItem): string | null => {
   if (item.asWritten !== null) return item.asWritten;
-  const programmed = [...house.programmes.values()]
+  const programmed = programmedItem(known, item);
+  if (item.kind === 'lift') return liftLine(item, programmed?.kind === 'lift' ? programmed : null);
+  if (item.kind === 'bouts') return programmed?.kind === 'bouts' ? lineOfBouts(programmed) : null;
+  return lineOfDrill(item);
+};
+
+const programmedItem = ({ house }: Known, { item }: CardItem): ProgrammeItem | null =>
+  [...house.programmes.values()]
     .flatMap(({ phases }) => phases.flatMap(({ sessions }) => sessions.flatMap((session) => session.items)))
-    .find(({ id }) => id === item.item);
+    .find(({ id }) => id === item) ?? null;
+
+const liftLine = (item: CardLift, programmed: LiftItem | null): string => {
   const side = item.sets.find((set) => set.kind === 'work')?.side ?? null;
   const work = item.sets.filter((set) => set.kind === 'work' && set.side === side);
   const group: SetGroup = {
@@ -18,14 +28,14 @@ export const itemLine = ({ house }: Known, item: CardItem): string => {
     sets: only(work.length),
     each: { kind: 'repetitions', count: only(work[0]?.repetitions ?? 1), orMore: false },
     perSide: side !== null,
-    ...targetOf(item, programmed ?? null),
+    ...targetOf(item, programmed),
   };
   return writeShorthand({ kind: 'sets', superset: null, groups: [group], tempo: null, rest: work[0]?.rest ?? null });
 };
 
 type GroupTarget = Pick<SetGroup, 'load' | 'intensity'>;
 
-const targetOf = (item: CardItem, programmed: ProgrammeItem | null): GroupTarget => {
+const targetOf = (item: CardLift, programmed: LiftItem | null): GroupTarget => {
   if (item.basis === 'effort') {
     const load = item.sets.find((set) => set.load.kind === 'start at')?.load;
     const [least, most] = load?.kind === 'start at' ? load.rpe : item.shouldFeel;
@@ -37,12 +47,12 @@ const targetOf = (item: CardItem, programmed: ProgrammeItem | null): GroupTarget
     : { load: loadOf(item), intensity: null };
 };
 
-const fractionOf = ({ basis }: ProgrammeItem): Span | null => {
+const fractionOf = ({ basis }: LiftItem): Span | null => {
   if (basis.kind === 'fraction') return only(basis.of);
   return basis.kind === 'from last' && basis.start !== 'effort' ? only(basis.start) : null;
 };
 
-const loadOf = (item: CardItem): TypedLoad => ({
+const loadOf = (item: CardLift): TypedLoad => ({
   text: String(Number(((workIncrements(item) ?? 0) * Number(item.increment)).toFixed(6))),
   unit: item.unit,
 });

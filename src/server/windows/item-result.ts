@@ -1,5 +1,5 @@
 import { decimalOf } from '#units/entered.ts';
-import type { CardItem, CardSet } from '#domain/card.ts';
+import type { CardLift, CardSet } from '#domain/card.ts';
 import { ratingOf } from '#domain/effort.ts';
 import type { SetResult } from '#domain/fact.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
@@ -13,7 +13,7 @@ export interface WorkSetResult {
 
 /** Work sets of an item with what was done. A card that nobody issued has no ids and no results. */
 export const workSetsWithResults = (
-  item: CardItem,
+  item: CardLift,
   document: IssuedCard | null,
   results: readonly SetResult[],
 ): readonly WorkSetResult[] =>
@@ -24,7 +24,7 @@ export const workSetsWithResults = (
   });
 
 /** "6 6 6 6 · 7", with the load where it is another than planned; null where nothing was recorded. */
-export const showDone = (item: CardItem, sets: readonly WorkSetResult[]): string | null => {
+export const showDone = (item: CardLift, sets: readonly WorkSetResult[]): string | null => {
   const done = sets.flatMap(({ result }) => (result ? [result] : []));
   if (done.length === 0) return null;
   const loads = [...new Set(done.map(({ load }) => load.text))];
@@ -36,7 +36,7 @@ export const showDone = (item: CardItem, sets: readonly WorkSetResult[]): string
   ].join(' · ');
 };
 
-export const differsFromPlan = (item: CardItem, sets: readonly WorkSetResult[]): boolean =>
+export const differsFromPlan = (item: CardLift, sets: readonly WorkSetResult[]): boolean =>
   sets.some(({ result }) => result !== null) &&
   sets.some(
     ({ planned, result }) =>
@@ -44,7 +44,7 @@ export const differsFromPlan = (item: CardItem, sets: readonly WorkSetResult[]):
   );
 
 /** "Start at" leaves the load to the person. */
-const isPlannedLoad = (item: CardItem, { load }: CardSet, result: SetResult): boolean =>
+const isPlannedLoad = (item: CardLift, { load }: CardSet, result: SetResult): boolean =>
   load.kind === 'start at' ||
   (result.load.unit === item.unit &&
     decimalOf(result.load.text) === Number(shownLoad(load.increments, item.increment)));

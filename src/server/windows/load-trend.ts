@@ -1,3 +1,4 @@
+import { liftsOf } from '#domain/card.ts';
 import { addDays } from '#units/day.ts';
 import { kilogramsOf, numberOf } from '#units/entered.ts';
 import { KILOGRAMS_PER_POUND } from '#units/mass.ts';
@@ -28,7 +29,7 @@ const unitAboard = ({ house }: Known): 'kg' | 'lb' =>
 const heaviestDone = (known: Known, card: RoadCard, pattern: Pattern, unit: 'kg' | 'lb'): number | null => {
   if (card.state !== 'issued') return null;
   const { document, results } = card.record;
-  const loads = document.card.items
+  const loads = liftsOf(document.card)
     .filter(({ exercise, leading }) => leading && isMainLift(known, exercise, pattern))
     .flatMap((item) => workSetsWithResults(item, document, results))
     .flatMap(({ result }) => (result ? [result.load] : []))

@@ -1,4 +1,4 @@
-import { isoOfDay } from '#units/day.ts';
+import { isoOfDay, type Day } from '#units/day.ts';
 import { showEntered } from '#units/entered.ts';
 import { cardCode } from '#domain/card-code.ts';
 import type { Decision } from '#domain/decision.ts';
@@ -6,7 +6,10 @@ import { showEffort } from '#domain/effort.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { House } from '#domain/known.ts';
 import { showRestriction } from '#domain/restriction.ts';
+import { showTest } from '#domain/show-test.ts';
 import { shownLoad } from '#interchange/plain-text/shown-load.ts';
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 
 /** What a fact says, in one sentence without names of fields. */
 export const recordSays = (fact: Fact, house: House): string => {
@@ -21,9 +24,16 @@ export const recordSays = (fact: Fact, house: House): string => {
     case 'dated':
       return `${fact.name}: launch ${isoOfDay(fact.launch)}${fact.landing ? `, landing ${isoOfDay(fact.landing.earliest)}${fact.landing.latest === fact.landing.earliest ? '' : ` to ${isoOfDay(fact.landing.latest)}`}` : ''}`;
     case 'assigned':
-      return `${house.missions.get(fact.mission)?.name ?? 'a mission'}, ${fact.role}${fact.team === 'ours' ? '' : ', another team'}`;
+      return `${house.missions.get(fact.mission)?.name ?? 'a mission'}, ${fact.role}${fact.team === 'ours' ? '' : ', another team'}${fact.spaceWalks ? ', prepares for space walks' : ''}`;
     case 'stays':
       return `trains at ${house.sites.get(fact.site)?.name ?? fact.site} from ${isoOfDay(fact.from)}${fact.until === null ? ' on' : ` to ${isoOfDay(fact.until)}`}`;
+    case 'available':
+    case 'set aside':
+    case 'space walk':
+    case 'road holds':
+      return timeSays(fact);
+    case 'tested':
+      return showTest(fact.test);
     case 'lifted':
       return `${exercise(fact.exercise)} ${showEntered(fact.load)} × ${fact.repetitions}${fact.side ? ` ${fact.side}` : ''}${fact.effort ? `, ${showEffort(fact.effort)}` : ''}, ${machine(fact.machine)}`;
     case 'judged':
@@ -31,7 +41,7 @@ export const recordSays = (fact: Fact, house: House): string => {
     case 'carried':
       return `heaviest bar carried on the shoulders ${showEntered(fact.load)}`;
     case 'trained':
-      return `${fact.sets.length} sets${fact.sessionRpe === null ? '' : `, session RPE ${fact.sessionRpe}`}${fact.minutes === null ? '' : `, ${fact.minutes} min`}`;
+      return `${counted(fact.sets.length, 'set')}${fact.pieces.length === 0 ? '' : `, ${counted(fact.pieces.length, 'other item')}`}${fact.sessionRpe === null ? '' : `, session RPE ${fact.sessionRpe}`}${fact.minutes === null ? '' : `, ${fact.minutes} min`}`;
     case 'hurt':
       return `discomfort ${fact.score} of 10, ${fact.side ? `${fact.side} ` : ''}${fact.site}, ${fact.when}`;
     case 'noted':
@@ -66,6 +76,26 @@ export const recordSays = (fact: Fact, house: House): string => {
       return 'taken back';
   }
 };
+
+type OfTime = Extract<Fact, { readonly kind: 'available' | 'set aside' | 'space walk' | 'road holds' }>;
+
+/** What a person's calendar says. */
+const timeSays = (fact: OfTime): string => {
+  const text = 'text' in fact && fact.text !== '' ? `: ${fact.text}` : '';
+  switch (fact.kind) {
+    case 'available':
+      return `has ${fact.minutes.join(', ')} minutes on the seven days of a week ${fromTo(fact)}`;
+    case 'set aside':
+      return `${fact.what} ${fromTo(fact)}: ${fact.minutes} minutes a day left${text}`;
+    case 'space walk':
+      return `space walk${text}`;
+    case 'road holds':
+      return `the road holds ${fromTo(fact)}${text}`;
+  }
+};
+
+const fromTo = ({ from, until }: { readonly from: Day; readonly until: Day | null }): string =>
+  `from ${isoOfDay(from)}${until === null ? ' on' : ` to ${isoOfDay(until)}`}`;
 
 const decisionSays = (decision: Decision, house: House, exercise: (id: string) => string): string => {
   switch (decision.kind) {

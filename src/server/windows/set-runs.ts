@@ -1,4 +1,4 @@
-import type { CardItem, CardSet } from '#domain/card.ts';
+import type { CardLift, CardSet } from '#domain/card.ts';
 import { shownLoad } from '#interchange/plain-text/shown-load.ts';
 
 interface Run {
@@ -7,7 +7,7 @@ interface Run {
 }
 
 /** "4×6 270", "3×10 start at 85", "2×12 90 each side", "left 3×8 185, right 3×8 180": neighbours that are alike are counted. */
-export const showWorkSets = (item: CardItem, unit: 'with unit' | 'bare' = 'bare'): string => {
+export const showWorkSets = (item: CardLift, unit: 'with unit' | 'bare' = 'bare'): string => {
   const work = item.sets.filter((set) => set.kind === 'work');
   const runs = (side: CardSet['side']): string =>
     showRuns(
@@ -21,7 +21,7 @@ export const showWorkSets = (item: CardItem, unit: 'with unit' | 'bare' = 'bare'
   return [left && `left ${left}`, right && `right ${right}`].filter((text) => text !== '').join(', ');
 };
 
-const showRuns = (item: CardItem, sets: readonly CardSet[], unit: 'with unit' | 'bare'): string => {
+const showRuns = (item: CardLift, sets: readonly CardSet[], unit: 'with unit' | 'bare'): string => {
   const runs: Run[] = [];
   for (const set of sets) {
     const text = `${set.repetitions} ${showSetLoad(item, set)}${unit === 'bare' ? '' : ` ${item.unit}`}`;
@@ -32,5 +32,5 @@ const showRuns = (item: CardItem, sets: readonly CardSet[], unit: 'with unit' | 
   return runs.map(({ text, count }) => `${count}×${text}`).join(', ');
 };
 
-export const showSetLoad = ({ increment }: CardItem, { load }: CardSet): string =>
+export const showSetLoad = ({ increment }: CardLift, { load }: CardSet): string =>
   `${load.kind === 'start at' ? 'start at ' : ''}${shownLoad(load.increments, increment)}`;

@@ -1,5 +1,14 @@
-import { workIncrements, type Card, type CardItem } from '#domain/card.ts';
+import {
+  workIncrements,
+  type Card,
+  type CardBouts,
+  type CardDrill,
+  type CardItem,
+  type CardLift,
+} from '#domain/card.ts';
+import { showPiece } from '#domain/show-piece.ts';
 import { ratingOf } from '#domain/effort.ts';
+import type { PieceResult } from '#domain/fact.ts';
 import type { CardRecord, RoadCard } from '#domain/road.ts';
 import { shownLoad } from '#interchange/plain-text/shown-load.ts';
 import type { SheetCell } from '#contract/windows/sheet-window.ts';
@@ -8,15 +17,71 @@ import { showWorkSets } from './set-runs.ts';
 
 export const cardOf = (road: RoadCard): Card => (road.state === 'issued' ? road.record.document.card : road.card);
 
+/** What a cell is as shorthand. */
+export type CellLines = Pick<SheetCell, 'line' | 'shorthand' | 'isWritten'>;
+
+export const NO_LINES: CellLines = { line: null, shorthand: null, isWritten: false };
+
 /** One exercise in one session: planned over done. */
-export const sheetCell = (item: CardItem, road: RoadCard, line: string | null = null): SheetCell => {
+export const sheetCell = (item: CardItem, road: RoadCard, lines: CellLines = NO_LINES): SheetCell =>
+  item.kind === 'lift' ? liftCell(item, road, lines) : pieceCell(item, road, lines);
+
+const pieceCell = (item: CardBouts | CardDrill, road: RoadCard, lines: CellLines): SheetCell => {
+  const record = road.state === 'issued' ? road.record : null;
+  const result = record?.trained?.pieces.find((each) => each.item === item.item) ?? null;
+  const of = item.kind === 'bouts' ? item.bouts.length : item.sets.length;
+  return {
+    item: item.item,
+    track: item.track,
+    kind: item.kind,
+    planned: showPiece(item),
+    ...lines,
+    done: result && showPieceResult(result, of),
+    differs: result !== null && result.done < of,
+    hurt: record && worstPain(record, item),
+    note: record && noteOn(record, item),
+    raise: item.raises[0] ?? null,
+    limits: [],
+    says: [...item.working, ...item.says],
+    trueFraction: null,
+    shoulderExcess: null,
+    ceilingLeft: null,
+    unit: item.kind === 'bouts' ? (item.harness?.unit ?? '') : '',
+    increment: item.kind === 'bouts' ? (item.harness?.increment ?? '1') : '1',
+    sets: [],
+    piece: {
+      of,
+      asksWatts: asks(item, 'watts'),
+      asksSpeed: asks(item, 'speed'),
+      asksHarness: item.kind === 'bouts' && item.harness !== null,
+    },
+    hasWorking: false,
+  };
+};
+
+const asks = (item: CardBouts | CardDrill, what: 'watts' | 'speed'): boolean =>
+  item.kind === 'bouts' && item.bouts.some((bout) => bout[what] !== null);
+
+/** "4 of 4 · 28 min · 196 W · 168/min · 7": what was written down, and no more. */
+const showPieceResult = ({ done, minutes, watts, speed, heartRate, effort }: PieceResult, of: number): string =>
+  [
+    `${done} of ${of}`,
+    ...(minutes === null ? [] : [`${minutes} min`]),
+    ...(watts === null ? [] : [`${watts} W`]),
+    ...(speed === null ? [] : [`${speed} km/h`]),
+    ...(heartRate === null ? [] : [`${heartRate}/min`]),
+    ...(effort === null ? [] : [`${ratingOf(effort)}`]),
+  ].join(' · ');
+
+const liftCell = (item: CardLift, road: RoadCard, lines: CellLines): SheetCell => {
   const record = road.state === 'issued' ? road.record : null;
   const sets = workSetsWithResults(item, record?.document ?? null, record?.results ?? []);
   return {
     item: item.item,
     track: item.track,
+    kind: 'lift',
     planned: showWorkSets(item),
-    line,
+    ...lines,
     done: showDone(item, sets),
     differs: differsFromPlan(item, sets),
     hurt: record && worstPain(record, item),
@@ -24,12 +89,13 @@ export const sheetCell = (item: CardItem, road: RoadCard, line: string | null = 
     raise: item.raise,
     limits: item.limits,
     says: item.says,
-    trueFraction: item.raise?.trueFraction?.is ?? issuedValue(record, item, 'trueFraction'),
-    shoulderExcess: issuedValue(record, item, 'shoulderExcess'),
+    trueFraction: item.raise?.trueFraction?.is ?? issuedValue(record, item, 'true fraction'),
+    shoulderExcess: issuedValue(record, item, 'shoulder excess'),
     ceilingLeft: ceilingLeft(item),
     unit: item.unit,
     increment: item.increment,
     sets: sets.map(setOfCell),
+    piece: null,
     hasWorking: item.row !== null || (record?.document.workings.some((each) => each.item === item.item) ?? false),
   };
 };
@@ -59,12 +125,12 @@ const noteOn = (record: CardRecord, item: CardItem): SheetCell['note'] => {
   return shown ? { fact: shown.fact.id, read: shown.read, text: shown.fact.text } : null;
 };
 
-const issuedValue = (record: CardRecord | null, item: CardItem, name: string): number | null => {
+const issuedValue = (record: CardRecord | null, item: CardLift, name: string): number | null => {
   const working = record?.document.workings.filter((each) => each.item === item.item) ?? [];
   return working.flatMap(({ cells }) => cells).find((cell) => cell.name === name)?.value ?? null;
 };
 
-const ceilingLeft = (item: CardItem): string | null => {
+const ceilingLeft = (item: CardLift): string | null => {
   const [ceiling, work] = [item.limits.find(({ kind }) => kind === 'ceiling'), workIncrements(item)];
   return ceiling && work !== null ? shownLoad(ceiling.increments - work, item.increment) : null;
 };

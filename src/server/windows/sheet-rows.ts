@@ -9,12 +9,24 @@ import { shownLoad } from '#interchange/plain-text/shown-load.ts';
 import type { SheetCell, SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
 import { showEstimate } from './capacity-window.ts';
 import { itemLine } from './item-line.ts';
-import { cardOf, sheetCell } from './sheet-cell.ts';
+import { cellName, cellsWritten } from '#actions/cell-change.ts';
+import { cardOf, sheetCell, type CellLines } from './sheet-cell.ts';
 
 interface Placed {
   readonly item: CardItem;
   readonly column: number;
   readonly card: RoadCard;
+}
+
+/** What every row is made from. */
+interface Looked {
+  readonly known: Known;
+  readonly road: Road;
+  readonly reader: CapacityReader;
+  readonly cards: readonly RoadCard[];
+  readonly today: Day;
+  /** Cells that were written for their day alone. */
+  readonly written: ReadonlySet<string>;
 }
 
 /** Rows by day type, in the order in which a session does them. */
@@ -24,9 +36,9 @@ export const sheetGroups = (
   cards: readonly RoadCard[],
   today: Day,
 ): SheetWindow['groups'] => {
-  const reader = capacityReader(known);
+  const looked: Looked = { known, road, reader: capacityReader(known), cards, today, written: cellsWritten(known) };
   return titlesInOrder(cards).map((label) => {
-    const rows = rowsOf(placedUnder(cards, label)).map((placed) => row(known, road, reader, cards, placed, today));
+    const rows = rowsOf(placedUnder(cards, label)).map((placed) => row(looked, placed));
     return { label, rows, leftOut: leftOutAltogether(cards, label, rows) };
   });
 };
@@ -64,40 +76,46 @@ const rowsOf = (placed: readonly Placed[]): readonly (readonly Placed[])[] => {
   return [...rows.values()];
 };
 
-const row = (
-  known: Known,
-  road: Road,
-  reader: CapacityReader,
-  cards: readonly RoadCard[],
-  placed: readonly Placed[],
-  today: Day,
-): SheetRow => {
+const row = (looked: Looked, placed: readonly Placed[]): SheetRow => {
+  const { known, road, reader, cards, today } = looked;
   const newest = (placed[0] as Placed).item;
   const cells = new Map(
-    placed.map(({ column, item, card }) => [
-      column,
-      sheetCell(item, card, card.state === 'issued' ? null : itemLine(known, item)),
-    ]),
+    placed.map(({ column, item, card }) => [column, sheetCell(item, card, linesOf(looked, card, item))]),
   );
   return {
     exercise: newest.exercise,
     name: newest.exerciseName,
-    cells: cards.map((card, column): SheetCell | null => cells.get(column) ?? leftOutCell(known, card, newest)),
+    cells: cards.map((card, column): SheetCell | null => cells.get(column) ?? leftOutCell(looked, card, newest)),
     lastHere: lastHere(known, road, newest),
     estimate: estimateOf(known, reader, newest, today),
-    rule: showRule(newest, (increments) => shownLoad(increments, newest.increment)),
+    rule: newest.kind === 'lift' ? showRule(newest, (increments) => shownLoad(increments, newest.increment)) : null,
+  };
+};
+
+const linesOf = ({ known, written }: Looked, card: RoadCard, item: CardItem): CellLines => {
+  const shorthand = itemLine(known, item);
+  const isOpen = card.state !== 'issued';
+  return {
+    line: isOpen ? shorthand : null,
+    shorthand,
+    isWritten: isOpen && written.has(cellName(item.track, card.day)),
   };
 };
 
 /** A session of the same day that had to leave the exercise out says so in its cell. */
-const leftOutCell = (known: Known, road: RoadCard, like: CardItem): SheetCell | null => {
+const leftOutCell = ({ known, written }: Looked, road: RoadCard, like: CardItem): SheetCell | null => {
   const out = cardOf(road).leftOut.find(({ item }) => trackOf(known, item) === like.track);
   if (!out) return null;
+  const isWritten = road.state !== 'issued' && written.has(cellName(like.track, road.day));
   return {
     item: out.item,
     track: like.track,
+    kind: like.kind,
     planned: 'left out',
-    line: null,
+    // What somebody left out of this day alone can be written again.
+    line: isWritten ? '' : null,
+    shorthand: null,
+    isWritten,
     done: null,
     differs: false,
     hurt: null,
@@ -108,9 +126,10 @@ const leftOutCell = (known: Known, road: RoadCard, like: CardItem): SheetCell | 
     trueFraction: null,
     shoulderExcess: null,
     ceilingLeft: null,
-    unit: like.unit,
-    increment: like.increment,
+    unit: like.kind === 'lift' ? like.unit : '',
+    increment: like.kind === 'lift' ? like.increment : '1',
     sets: [],
+    piece: null,
     hasWorking: false,
   };
 };
@@ -122,14 +141,16 @@ const trackOf = ({ house }: Known, item: CardItem['item']): CardItem['track'] | 
   return items.find(({ id }) => id === item)?.track ?? null;
 };
 
-const lastHere = ({ mission }: Known, { tracks }: Road, item: CardItem): string | null => {
+export const lastHere = ({ mission }: Known, { tracks }: Road, item: CardItem): string | null => {
+  if (item.kind !== 'lift') return item.last;
   const last = tracks.find(({ track, machine }) => track === item.track && machine === item.machine)?.last;
   if (!last) return null;
   const on = mission ? showMissionDay(mission, last.day) : isoOfDay(last.day);
   return `${shownLoad(last.increments, item.increment)} ${item.unit} on ${on}`;
 };
 
-const estimateOf = (known: Known, reader: CapacityReader, item: CardItem, today: Day): string | null => {
+export const estimateOf = (known: Known, reader: CapacityReader, item: CardItem, today: Day): string | null => {
+  if (item.kind !== 'lift') return null;
   const [exercise, machine] = [known.house.exercises.get(item.exercise), known.house.machines.get(item.machine)];
   if (!exercise || !machine) return null;
   const reading = reader.on(exercise, machine, today);

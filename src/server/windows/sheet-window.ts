@@ -1,5 +1,5 @@
 import { addDays, type Day } from '#units/day.ts';
-import { totalMinutes } from '#domain/card.ts';
+import { liftsOf, totalMinutes } from '#domain/card.ts';
 import { cardCode } from '#domain/card-code.ts';
 import type { Known } from '#domain/known.ts';
 import type { Road, RoadCard } from '#domain/road.ts';
@@ -22,11 +22,11 @@ export const sheetWindow = (snapshot: Snapshot, known: Known, road: Road): Sheet
     person: personHead(snapshot, known),
     today,
     upTo: snapshot.upTo,
-    columns: cards.map((card) => column(card, today)),
+    columns: cards.map((card) => sheetColumn(card, today)),
     strips: cards.length > 0 ? sheetStrips(known, { ...road, cards }, from, to) : [],
     groups: sheetGroups(known, road, cards, today),
     canIssue: daysToIssue(road),
-    unit: cards.flatMap((card) => cardOf(card).items.map((item) => item.unit))[0] ?? 'lb',
+    unit: cards.flatMap((card) => liftsOf(cardOf(card)).map((item) => item.unit))[0] ?? 'lb',
     empty: cards.length > 0 ? null : whyEmpty(known, road),
   };
 };
@@ -37,7 +37,7 @@ export const daysToIssue = (road: Road): readonly Day[] => [
 ];
 
 /** A card that was taken back gives way to the one that stands on its day, unless something was done on it. */
-const onePerDay = (cards: readonly RoadCard[]): readonly RoadCard[] =>
+export const onePerDay = (cards: readonly RoadCard[]): readonly RoadCard[] =>
   cards.filter(
     (card) =>
       !isWithdrawn(card) ||
@@ -48,7 +48,7 @@ const onePerDay = (cards: readonly RoadCard[]): readonly RoadCard[] =>
 const isWithdrawn = (card: RoadCard): card is Extract<RoadCard, { readonly state: 'issued' }> =>
   card.state === 'issued' && (card.record.delivery === 'recalled' || card.record.delivery === 'superseded');
 
-const column = (road: RoadCard, today: Day): SheetColumn => {
+export const sheetColumn = (road: RoadCard, today: Day): SheetColumn => {
   const card = cardOf(road);
   const record = road.state === 'issued' ? road.record : null;
   return {

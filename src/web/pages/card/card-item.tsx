@@ -1,15 +1,14 @@
-import type { CardItem, CardSet } from '#domain/card.ts';
+import type { CardItem, CardLift, CardSet } from '#domain/card.ts';
 import { showIncrements } from '../../parts/loads.ts';
 import { otherSentences, prescription, ruleText } from './prescription.ts';
+import { PieceBlock } from './card-piece.tsx';
+import { asSentence, settingsText } from './card-words.ts';
 import styles from './card.module.css';
-
-const settingsText = ({ settings }: CardItem): string =>
-  settings.map(({ field, value, side }) => `${field}${side ? ` ${side}` : ''} ${value}`).join(' · ');
 
 const marksOf = (set: CardSet): string =>
   [set.kind === 'warm-up' ? ' w' : '', set.side === null ? '' : set.side === 'left' ? ' L' : ' R'].join('');
 
-const LoadLine = ({ set, item }: { readonly set: CardSet; readonly item: CardItem }) => (
+const LoadLine = ({ set, item }: { readonly set: CardSet; readonly item: CardLift }) => (
   <p className={styles['load']}>
     {set.load.kind === 'start at' ? <span className={styles['start']}>start </span> : null}
     <strong>
@@ -20,7 +19,7 @@ const LoadLine = ({ set, item }: { readonly set: CardSet; readonly item: CardIte
   </p>
 );
 
-const WorkSet = ({ set, item }: { readonly set: CardSet; readonly item: CardItem }) => (
+const WorkSet = ({ set, item }: { readonly set: CardSet; readonly item: CardLift }) => (
   <li>
     <LoadLine set={set} item={item} />
     <div className={styles['boxes']} aria-hidden="true">
@@ -31,7 +30,7 @@ const WorkSet = ({ set, item }: { readonly set: CardSet; readonly item: CardItem
 );
 
 /** Warm-up sets are done, not written down: they share one place. */
-const WarmUps = ({ item }: { readonly item: CardItem }) => {
+const WarmUps = ({ item }: { readonly item: CardLift }) => {
   const sets = item.sets.filter(({ kind }) => kind === 'warm-up');
   return sets.length > 0 ? (
     <li className={styles['warmup']}>
@@ -42,18 +41,18 @@ const WarmUps = ({ item }: { readonly item: CardItem }) => {
   ) : null;
 };
 
-const bandOf = (item: CardItem): string | null => {
+const bandOf = (item: CardLift): string | null => {
   const load = item.sets.find((set) => set.load.kind === 'start at')?.load;
   return load?.kind === 'start at'
     ? `Start there, then change the load so that each set feels ${load.rpe[0]} to ${load.rpe[1]}.`
     : null;
 };
 
-const asSentence = (says: string): string =>
-  `${says.charAt(0).toUpperCase()}${says.slice(1)}${says.endsWith('.') ? '' : '.'}`;
-
 /** One exercise: what to do at the left, where to write at the right. */
-export const CardItemBlock = ({ item }: { readonly item: CardItem }) => {
+export const CardItemBlock = ({ item }: { readonly item: CardItem }) =>
+  item.kind === 'lift' ? <LiftBlock item={item} /> : <PieceBlock item={item} />;
+
+const LiftBlock = ({ item }: { readonly item: CardLift }) => {
   const band = bandOf(item);
   const rule = ruleText(item);
   return (

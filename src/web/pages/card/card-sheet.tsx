@@ -1,4 +1,4 @@
-import { totalMinutes, type Card } from '#domain/card.ts';
+import { liftsOf, totalMinutes, type Card } from '#domain/card.ts';
 import { longDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
 import { CardItemBlock } from './card-item.tsx';
@@ -16,8 +16,9 @@ export interface CardSheetProps {
   readonly foot: string;
 }
 
-const unitsOf = ({ items }: Card): string => [...new Set(items.map(({ unit }) => unit))].join(' and ');
-const machinesOf = ({ items }: Card): string => [...new Set(items.map(({ machineName }) => machineName))].join(', ');
+const unitsOf = (card: Card): string => [...new Set(liftsOf(card).map(({ unit }) => unit))].join(' and ');
+const machinesOf = ({ items }: Card): string =>
+  [...new Set(items.flatMap((item) => (item.kind === 'drill' ? [] : [item.machineName])))].join(', ');
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const Head = ({ card, personName, missionName }: Pick<CardSheetProps, 'card' | 'personName' | 'missionName'>) => (
@@ -78,9 +79,15 @@ export const CardSheet = ({ card, personName, missionName, band, foot }: CardShe
       <span>
         {Math.round(totalMinutes(card))} of {card.blockMinutes} minutes.
       </span>{' '}
-      Loads in <strong>{unitsOf(card)}</strong> as the machine shows them; <strong>w</strong> marks a warm-up set. Write
-      repetitions done and effort (RPE) in the boxes. A rule counts once a week and for all repetitions; when a load
-      feels wrong, take off what the rule allows and write why.
+      {liftsOf(card).length > 0 ? (
+        <>
+          Loads in <strong>{unitsOf(card)}</strong> as the machine shows them; <strong>w</strong> marks a warm-up set.
+          Write repetitions done and effort (RPE) in the boxes. A rule counts once a week and for all repetitions; when
+          a load feels wrong, take off what the rule allows and write why.
+        </>
+      ) : (
+        'Heart rate and effort govern: when either is over what stands here, go slower. Write what was done in the boxes.'
+      )}
     </p>
     <ol className={styles['items']}>
       {card.items.map((item) => (

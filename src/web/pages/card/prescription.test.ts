@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { CardItem, CardSet } from '#domain/card.ts';
+import type { CardLift, CardSet } from '#domain/card.ts';
 import { idOf } from '#domain/identity.ts';
 import { otherSentences, prescription, ruleText } from './prescription.ts';
 
@@ -11,7 +11,8 @@ const set = (repetitions: number, rest: number, side: CardSet['side'] = null): C
   rest,
 });
 
-const item = (sets: readonly CardSet[], says: readonly string[] = []): CardItem => ({
+const item = (sets: readonly CardSet[], says: readonly string[] = []): CardLift => ({
+  kind: 'lift',
   item: idOf('item'),
   track: idOf('track'),
   leading: true,

@@ -1,4 +1,4 @@
-import type { CardItem, CardSet } from '#domain/card.ts';
+import type { CardLift, CardSet } from '#domain/card.ts';
 import { showRule } from '#domain/show-rule.ts';
 import { showIncrements } from '../../parts/loads.ts';
 
@@ -26,17 +26,17 @@ const restText = (sets: readonly CardSet[]): string => {
 };
 
 /** "4 × 6, rest 2:30. Should feel 6 to 7." */
-export const prescription = (item: CardItem): string => {
+export const prescription = (item: CardLift): string => {
   const work = item.sets.filter(({ kind }) => kind === 'work');
   return `${setsText(work)}${restText(work)}. Should feel ${span(item.shouldFeel)}.`;
 };
 
 /** The signed rule as it is read at arm's length; null where none was signed. */
-export const ruleText = (item: CardItem): string | null => {
+export const ruleText = (item: CardLift): string | null => {
   const says = showRule(item, (increments) => showIncrements(increments, item.increment));
   return says && `${says}.`;
 };
 
 /** Sentences of the card that the prescription does not say already. */
-export const otherSentences = (item: CardItem): readonly string[] =>
+export const otherSentences = (item: { readonly says: readonly string[] }): readonly string[] =>
   item.says.filter((says) => !says.startsWith('should feel'));

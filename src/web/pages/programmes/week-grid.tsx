@@ -1,7 +1,7 @@
 import { Link } from 'wouter';
 import type { Exercise } from '#domain/catalogue.ts';
 import type { ProgrammeItem, ProgrammePhase, ProgrammeSession } from '#domain/programme.ts';
-import { showBasis, showRest, showSets } from './item-words.ts';
+import { showAround, showBasis, showBouts, showDrill, showFeel, showRest, showSets } from './item-words.ts';
 import styles from './programmes-page.module.css';
 
 interface WeekGridProps {
@@ -56,17 +56,28 @@ function Session({ session, exercises }: SessionProps) {
   );
 }
 
+const workOf = (item: ProgrammeItem): string => {
+  if (item.kind === 'lift') return showSets(item);
+  return item.kind === 'bouts' ? showBouts(item) : showDrill(item);
+};
+
+const detailsOf = (item: ProgrammeItem): string => {
+  if (item.kind === 'lift') return `${showRest(item)}; `;
+  return item.kind === 'bouts' ? `${showAround(item)}; ` : '';
+};
+
 function Item({ item, exercise }: { readonly item: ProgrammeItem; readonly exercise: Exercise | undefined }) {
   return (
     <li>
       <div>
-        <Link href={`/settings#${item.exercise}`}>{exercise?.name ?? item.exercise}</Link> <b>{showSets(item)}</b>
+        <Link href={`/settings#${item.exercise}`}>{exercise?.name ?? item.exercise}</Link> <b>{workOf(item)}</b>
         {exercise?.perSide && <span className="soft"> each side</span>}
       </div>
-      <div>{showBasis(item)}</div>
+      <div>{item.kind === 'lift' ? showBasis(item) : showFeel(item)}</div>
       <div className="soft small">
-        {showRest(item)}; priority {item.priority} (1 is kept longest); track {item.track}
-        {item.leading ? ', leads' : ''}
+        {detailsOf(item)}priority {item.priority} (1 is kept longest); track {item.track}
+        {item.kind === 'lift' && item.leading ? ', leads' : ''}
+        {item.condition === 'everyone' ? '' : `; for ${item.condition} only`}
       </div>
       <details className="small">
         <summary>rests on</summary>

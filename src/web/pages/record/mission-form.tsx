@@ -168,6 +168,7 @@ const bodiesOf = (
       mission,
       role: typed.role === 'backup' ? 'backup' : 'prime',
       team: typed.team === 'another team' ? 'another team' : 'ours',
+      spaceWalks: false,
     },
   ];
 };

@@ -25,6 +25,7 @@ const trained = (...efforts: readonly (Effort | null)[]): Fact<'trained'> => ({
     effort,
     side: null,
   })),
+  pieces: [],
   sessionRpe: 7,
   minutes: null,
 });

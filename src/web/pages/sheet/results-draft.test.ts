@@ -57,6 +57,7 @@ test('sets with repetitions are recorded as typed, the others were not done', ()
           side: null,
         },
       ],
+      pieces: [],
       sessionRpe: 7,
       minutes: 84,
     },

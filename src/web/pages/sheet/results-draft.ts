@@ -165,7 +165,16 @@ export const readResults = (of: ResultsOf, draft: ResultsDraft): ResultsReading 
   const { person, day, card } = of;
   const trained: FactBody | null =
     results.length > 0
-      ? { kind: 'trained', person, day, card, sets: results, sessionRpe: sessionRpe.value, minutes: minutes.value }
+      ? {
+          kind: 'trained',
+          person,
+          day,
+          card,
+          sets: results,
+          pieces: [],
+          sessionRpe: sessionRpe.value,
+          minutes: minutes.value,
+        }
       : null;
   const beside = [...hurts.flatMap((hurt) => hurt.bodies), ...noteOf(of, draft)];
   if (!trained && beside.length === 0)

@@ -1,0 +1,143 @@
+import { flightDay, type Day } from '#units/day.ts';
+import type { Exercise, LooseKind, Machine, MachineKind } from '#domain/catalogue.ts';
+import { LOOSE_KINDS } from '#domain/catalogue.ts';
+import type { ItemCondition, LiftItem, ProgrammeItem } from '#domain/programme.ts';
+import { adjustmentsOn, type StandingAdjustment } from './adjustments.ts';
+import { itemAsWritten } from './as-written.ts';
+import { isInFlight, machineOn } from './machine-on.ts';
+import { planBouts } from './plan-bouts.ts';
+import type { PlanContext } from './plan-context.ts';
+import { planDrill } from './plan-drill.ts';
+import { planItem, type PlannedItem } from './plan-item.ts';
+import type { Progress } from './progress.ts';
+import type { FoundSession } from './session-on.ts';
+import { isBehindBar } from './squat-gates.ts';
+import { insteadHere } from './substitute-here.ts';
+
+/** An item of a session where a person trains on a day, planned or left out with a reason. */
+export interface Placed {
+  readonly item: ProgrammeItem;
+  readonly exercise: Exercise;
+  readonly machine: Machine | null;
+  readonly planned: PlannedItem;
+}
+
+/** Null where the item is not for this person, or where its exercise is not known here. */
+export const placeItem = (
+  context: PlanContext,
+  progress: Progress,
+  on: Day,
+  found: FoundSession,
+  item: ProgrammeItem,
+): Placed | null => {
+  const exercise = context.known.house.exercises.get(item.exercise);
+  if (!exercise || !isFor(context, item.condition, on)) return null;
+  const means = meansOn(context, item.machineKind, on);
+  const machine = means.kind === 'machine' ? means.machine : null;
+  const out = (says: string, gap: boolean): Placed => ({
+    item,
+    exercise,
+    machine,
+    planned: { kind: 'left out', says, gap },
+  });
+  if (!isMadeFor(exercise, item.machineKind))
+    return out(
+      `left out: ${exercise.name.toLowerCase()} is not done on a ${item.machineKind}; the programme is to be changed`,
+      true,
+    );
+  if (item.kind === 'lift' && isTooEarly(context, on))
+    return { item, exercise, machine, planned: { kind: 'left out', says: tooEarly(context), gap: false, early: true } };
+  if (means.kind === 'none')
+    return out(`left out: there is no ${item.machineKind} here${insteadHere(context, exercise, on)}`, false);
+  return { item, exercise, machine, planned: planned(context, progress, { on, found, item, exercise, machine }) };
+};
+
+/** Whom an item is meant for. */
+const isFor = ({ known }: PlanContext, condition: ItemCondition, on: Day): boolean => {
+  switch (condition) {
+    case 'everyone':
+      return true;
+    case 'space-walk crew':
+      return known.assignment?.spaceWalks === true;
+    case 'before the squat gates':
+      return isBehindBar(known, on);
+  }
+};
+
+/** An exercise on a machine that it is not made for would be loaded by the wrong share. What an old log does not say stands. */
+const isMadeFor = ({ machineKinds }: Exercise, kind: ProgrammeItem['machineKind']): boolean =>
+  machineKinds.length === 0 || machineKinds.includes(kind);
+
+const isTooEarly = ({ known }: PlanContext, on: Day): boolean =>
+  known.mission !== null &&
+  isInFlight(known, on) &&
+  flightDay(known.mission.launch, on) < known.house.policies.firstResistiveFlightDay;
+
+const tooEarly = ({ known }: PlanContext): string =>
+  `left out: nothing resistive before flight day ${known.house.policies.firstResistiveFlightDay}`;
+
+type Means = { readonly kind: 'machine'; readonly machine: Machine } | { readonly kind: 'loose' | 'none' };
+
+const isLoose = (kind: MachineKind | LooseKind): kind is LooseKind => LOOSE_KINDS.some((each) => each === kind);
+
+/** Weightless, a body weighs nothing and nobody hangs from a bar; what fits a bag is everywhere. */
+const meansOn = ({ known }: PlanContext, kind: MachineKind | LooseKind, on: Day): Means => {
+  if (!isLoose(kind)) {
+    const machine = machineOn(known, kind, on);
+    return machine ? { kind: 'machine', machine } : { kind: 'none' };
+  }
+  const needsWeight = kind === 'body weight' || kind === 'hanging bar';
+  return needsWeight && isInFlight(known, on) ? { kind: 'none' } : { kind: 'loose' };
+};
+
+interface At {
+  readonly on: Day;
+  readonly found: FoundSession;
+  readonly item: ProgrammeItem;
+  readonly exercise: Exercise;
+  readonly machine: Machine | null;
+}
+
+const planned = (context: PlanContext, progress: Progress, at: At): PlannedItem => {
+  const { on, item, exercise, machine } = at;
+  const adjustments = adjustmentsOn(context, on).filter((each) => each.track === item.track);
+  const line = adjustments.flatMap(({ change }) => (change.kind === 'as written' ? [change.line] : [])).at(-1) ?? null;
+  const written = line === null ? null : itemAsWritten(item, { exercise, machine }, line);
+  if (written?.kind === 'refused') return { kind: 'left out', says: written.says.join(' '), gap: true };
+  const meant = written?.item ?? item;
+  const common = { day: on, exercise, adjustments, asWritten: line };
+  if (meant.kind === 'drill') return planDrill(context, progress, { ...common, item: meant, machine });
+  if (!machine)
+    return { kind: 'left out', says: `left out: ${exercise.name.toLowerCase()} needs a machine`, gap: true };
+  if (meant.kind === 'bouts') return planBouts(context, progress, { ...common, item: meant, machine });
+  return planLift(context, progress, { ...at, machine, item: meant, adjustments, line });
+};
+
+const planLift = (
+  context: PlanContext,
+  progress: Progress,
+  {
+    on,
+    found,
+    item,
+    exercise,
+    machine,
+    adjustments,
+    line,
+  }: At & {
+    readonly item: LiftItem;
+    readonly machine: Machine;
+    readonly adjustments: readonly StandingAdjustment[];
+    readonly line: string | null;
+  },
+): PlannedItem =>
+  planItem(context, progress, {
+    day: on,
+    item,
+    exercise,
+    machine,
+    // What somebody wrote for a day is what they mean for it, in an easier week too.
+    deload: line === null ? found.deload : null,
+    adjustments,
+    asWritten: line,
+  });
