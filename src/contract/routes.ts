@@ -20,6 +20,9 @@ export const ROUTES = {
   issuePreview: (person: string) => `/api/people/${person}/issue-preview`, // POST IssuePreviewRequest → IssuePreviewWindow
   issue: (person: string) => `/api/people/${person}/issue`, // POST IssueRequest → { cards: CardId[] }
   written: (person: string) => `/api/people/${person}/written`, // POST WrittenRequest → WrittenWindow
+  cells: (person: string) => `/api/people/${person}/cells`, // POST CellsRequest → CellsWindow
+  writeCells: (person: string) => `/api/people/${person}/cells/write`, // POST WriteCellsRequest → { before: CellAsked[] }
+  lift: (exercise: string) => `/api/lifts/${exercise}`, // GET LiftWindow
   adjust: (person: string) => `/api/people/${person}/adjust`, // POST AdjustRequest
   policy: (person: string) => `/api/people/${person}/policy`, // POST PolicyRequest
   follow: (person: string) => `/api/people/${person}/follow`, // POST FollowRequest
@@ -28,6 +31,9 @@ export const ROUTES = {
   facts: '/api/facts', // POST RecordRequest → { facts: Fact[] }
   retract: '/api/facts/retract', // POST RetractRequest
   programmes: '/api/programmes', // GET ProgrammesWindow
+  compareProgramme: '/api/programmes/compare', // POST CompareProgrammeRequest → ComparisonWindow
+  takeUpProgramme: '/api/programmes/take-up', // POST TakeUpProgrammeRequest → { version, number, following }
+  settings: '/api/settings', // GET SettingsWindow
   bringInRead: '/api/bring-in/read', // POST the file's bytes (header X-File-Name) → { reading: TableReading, ticket: string }
   bringInPlan: '/api/bring-in/plan', // POST { ticket, matching, answers } → BringInPlan without drafts
   bringInTake: '/api/bring-in/take', // POST { ticket, matching, answers, signer } → { recorded: number } or Refused

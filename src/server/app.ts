@@ -5,12 +5,14 @@ import { LIMITS } from '#interchange/reading/limits.ts';
 import { refuse } from './replies.ts';
 import { bringInRoutes } from './routes/bring-in.ts';
 import { cardRoutes } from './routes/cards.ts';
+import { cellRoutes } from './routes/cells.ts';
 import { decisionRoutes } from './routes/decisions.ts';
 import { factRoutes } from './routes/facts.ts';
 import { houseRoutes } from './routes/house.ts';
 import { keepingRoutes } from './routes/keeping.ts';
 import { assets, pageRoutes } from './routes/pages.ts';
 import { peopleRoutes } from './routes/people.ts';
+import { programmeRoutes } from './routes/programmes.ts';
 import { secondStart } from './routes/second-start.ts';
 import { startRoutes } from './routes/start.ts';
 import { guardedHeaders } from './security/content-policy.ts';
@@ -67,6 +69,8 @@ const ROUTE_FILES = [
   peopleRoutes,
   cardRoutes,
   decisionRoutes,
+  cellRoutes,
+  programmeRoutes,
   factRoutes,
   bringInRoutes,
   keepingRoutes,

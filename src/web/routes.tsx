@@ -12,6 +12,7 @@ const CapacityPage = lazy(() => import('./pages/capacity/capacity-page.tsx'));
 const CrossingPage = lazy(() => import('./pages/crossing/crossing-page.tsx'));
 const EvidencePage = lazy(() => import('./pages/evidence/evidence-page.tsx'));
 const InAndOutPage = lazy(() => import('./pages/in-and-out/in-and-out-page.tsx'));
+const LiftPage = lazy(() => import('./pages/lift/lift-page.tsx'));
 const ProgrammesPage = lazy(() => import('./pages/programmes/programmes-page.tsx'));
 const RecordPage = lazy(() => import('./pages/record/record-page.tsx'));
 const RoadPage = lazy(() => import('./pages/road/road-page.tsx'));
@@ -34,6 +35,7 @@ export const Routes = () => (
       <Route path="/evidence" component={EvidencePage} />
       <Route path="/in-and-out" component={InAndOutPage} />
       <Route path="/settings" component={SettingsPage} />
+      <Route path="/lift/:exercise" component={LiftPage} />
       <Route path="/people/:person" component={SheetPage} />
       <Route path="/people/:person/road" component={RoadPage} />
       <Route path="/people/:person/capacity" component={CapacityPage} />

@@ -59,6 +59,30 @@ export const adjustRequest = z.strictObject({
   reason: reason.min(1),
 });
 
+/** What is to stand in a cell: a line, nothing, or what the programme says. Lines are read, and refused, cell by cell. */
+const cell = z.strictObject({
+  track: id,
+  day,
+  change: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('as written'), line: z.string().trim().max(2000) }),
+    z.strictObject({ kind: z.literal('leave out') }),
+    z.strictObject({ kind: z.literal('as programmed') }),
+  ]),
+});
+
+const cells = z.array(cell).min(1).max(400);
+
+/** What cells would come to: looked at, not signed. */
+export const cellsRequest = z.strictObject({ cells });
+
+export const writeCellsRequest = z.strictObject({
+  ...signed,
+  cells,
+  reason: reason.min(1),
+  /** What the signer saw; null where one cell is written and seen as it is typed. */
+  basis: z.number().int().nullable(),
+});
+
 export const policyRequest = z.strictObject({
   ...signed,
   exercise: id,
@@ -79,5 +103,8 @@ export type IssueRequest = z.infer<typeof issueRequest>;
 export type AnswerProposalRequest = z.infer<typeof answerProposalRequest>;
 export type AdjustRequest = z.infer<typeof adjustRequest>;
 export type WrittenRequest = z.infer<typeof writtenRequest>;
+export type CellAsked = z.infer<typeof cell>;
+export type CellsRequest = z.infer<typeof cellsRequest>;
+export type WriteCellsRequest = z.infer<typeof writeCellsRequest>;
 export type PolicyRequest = z.infer<typeof policyRequest>;
 export type FollowRequest = z.infer<typeof followRequest>;

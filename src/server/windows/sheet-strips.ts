@@ -7,6 +7,7 @@ import type { Road } from '#domain/road.ts';
 import type { SheetStrip } from '#contract/windows/sheet-window.ts';
 import { cardOf } from './sheet-cell.ts';
 
+type Adjust = Extract<Decision, { readonly kind: 'adjust' }>;
 type Span = SheetStrip['spans'][number];
 
 /** What lies over several sessions: phases, easier weeks, restrictions, machines out, calibrations. */
@@ -61,13 +62,17 @@ const adjustments = (known: Known, to: Day): readonly Span[] => {
     decisions.flatMap(({ decision }) => (decision.kind === 'end adjustment' ? [decision.adjustment] : [])),
   );
   return decisions.flatMap(({ id, decision }) => {
-    if (decision.kind !== 'adjust' || ended.has(id)) return [];
+    if (decision.kind !== 'adjust' || ended.has(id) || isSeenInItsCell(decision)) return [];
     return [adjustmentSpan(decision, to)];
   });
 };
 
+/** What was written or left out for one day alone stands in the cell of that day. */
+const isSeenInItsCell = ({ change, from, until }: Adjust): boolean =>
+  from === until && (change.kind === 'as written' || change.kind === 'leave out');
+
 /** A back-off happens on its day; everything else lasts. */
-const adjustmentSpan = (decision: Extract<Decision, { readonly kind: 'adjust' }>, to: Day): Span => {
+const adjustmentSpan = (decision: Adjust, to: Day): Span => {
   const { track, change, from, until, reason } = decision;
   if (change.kind === 'back off')
     return { ...bar(from, from, `${track} backed off: ${reason}`, 'caution'), shape: 'mark' };

@@ -18,9 +18,12 @@ test('a person is found by any part of the name, in whatever case', () => {
   expect(paths('/', ' okafor')).toEqual(['/people/ines']);
 });
 
-test('an exercise leads to the crossing of the person in view, else to the settings', () => {
-  expect(paths('/people/tomas/record', 'squat')).toEqual(['/people/tomas/crossing?exercise=back-squat']);
-  expect(paths('/', 'squat')).toEqual(['/settings#back-squat']);
+test('an exercise leads to all people, and to the crossing of the person in view, else to the settings', () => {
+  expect(paths('/people/tomas/record', 'squat')).toEqual([
+    '/lift/back-squat',
+    '/people/tomas/crossing?exercise=back-squat',
+  ]);
+  expect(paths('/', 'squat')).toEqual(['/lift/back-squat', '/settings#back-squat']);
 });
 
 test('a card is found by its code as it was read from paper, and not by a mistyped one', () => {

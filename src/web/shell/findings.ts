@@ -12,7 +12,7 @@ export interface Finding {
 const MOST = 12;
 const personIn = (location: string): string | null => /^\/people\/([^/]+)/.exec(location)?.[1] ?? null;
 
-/** People by name, exercises by name (of the person in view, if any), a card by its code. */
+/** People by name, exercises by name (of all people, and of the person in view, if any), a card by its code. */
 export const findings = (
   house: Pick<HouseWindow, 'people' | 'exercises'>,
   location: string,
@@ -27,12 +27,15 @@ export const findings = (
     kind: dayLabel,
     path: `/people/${id}`,
   }));
-  const exercises = house.exercises.map(({ id, name }): Finding => ({
-    id: `exercise ${id}`,
-    name,
-    kind: person ? 'crossing' : 'exercise',
-    path: person ? `/people/${person}/crossing?exercise=${encodeURIComponent(id)}` : `/settings#${id}`,
-  }));
+  const exercises = house.exercises.flatMap(({ id, name }): readonly Finding[] => [
+    { id: `lift ${id}`, name, kind: 'all people', path: `/lift/${id}` },
+    {
+      id: `exercise ${id}`,
+      name,
+      kind: person ? 'crossing' : 'exercise',
+      path: person ? `/people/${person}/crossing?exercise=${encodeURIComponent(id)}` : `/settings#${id}`,
+    },
+  ]);
   const named = [...people, ...exercises].filter(({ name }) => name.toLowerCase().includes(wanted));
   return [...cardOf(typed), ...named].slice(0, MOST);
 };

@@ -52,8 +52,9 @@ const Instead = ({ column }: { readonly column: SheetColumn }) => {
 const Content = ({ column, cell }: { readonly column: SheetColumn; readonly cell: SheetCell }) => (
   <>
     <Note note={cell.note} />
-    <span className={styles['planned']}>
+    <span className={join(styles['planned'], cell.isWritten && styles['written'])}>
       {cell.planned}
+      {cell.isWritten ? <span className="unseen">, written for this day</span> : null}
       {cell.raise && !column.past ? (
         <span className={styles['raised']} title="goes up: signed when issued">
           {' '}
@@ -87,14 +88,22 @@ export interface GridCellProps {
   readonly cell: SheetCell | null;
   readonly name: string;
   readonly isCursor: boolean;
+  /** Within a range of several cells. */
+  readonly isChosen: boolean;
 }
 
 /** Planned over done. */
-export const GridCell = ({ sheet, column, index, row, cell, name, isCursor }: GridCellProps) => (
+export const GridCell = ({ sheet, column, index, row, cell, name, isCursor, isChosen }: GridCellProps) => (
   <td
     data-place={`${row}:${index}`}
     tabIndex={isCursor ? 0 : -1}
-    className={join(styles['cell'], groundOf(column, cell), index === todayColumn(sheet) && styles['today'])}
+    aria-selected={isChosen}
+    className={join(
+      styles['cell'],
+      groundOf(column, cell),
+      index === todayColumn(sheet) && styles['today'],
+      isChosen && styles['chosen'],
+    )}
   >
     <span className="unseen">
       {name}, {shortDate(column.day)}, {stateOf(column)}:{' '}

@@ -1,10 +1,5 @@
 import type { SheetCell, SheetColumn, SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
-
-/** A place of the grid: row 0 are the heads of the sessions, the exercises follow from 1. */
-export interface Place {
-  readonly row: number;
-  readonly column: number;
-}
+import type { Bounds, Place } from '../../parts/block/selection.ts';
 
 export const rowsOf = ({ groups }: SheetWindow): readonly SheetRow[] => groups.flatMap(({ rows }) => rows);
 
@@ -20,27 +15,25 @@ export const firstPlace = (sheet: SheetWindow): Place => ({
   column: Math.max(0, Math.min(todayColumn(sheet), sheet.columns.length - 1)),
 });
 
-const within = (value: number, last: number): number => Math.max(0, Math.min(value, last));
+/** Row 0 are the heads of the sessions, the exercises follow from 1. */
+export const boundsOf = (sheet: SheetWindow): Bounds => ({
+  top: 0,
+  left: 0,
+  bottom: rowsOf(sheet).length,
+  right: sheet.columns.length - 1,
+});
 
-/** Where a key leads, or null where it leads nowhere. */
-export const placeAfter = (sheet: SheetWindow, { row, column }: Place, key: string): Place | null => {
-  const [lastRow, lastColumn] = [rowsOf(sheet).length, sheet.columns.length - 1];
-  switch (key) {
-    case 'ArrowUp':
-      return { row: within(row - 1, lastRow), column };
-    case 'ArrowDown':
-      return { row: within(row + 1, lastRow), column };
-    case 'ArrowLeft':
-      return { row, column: within(column - 1, lastColumn) };
-    case 'ArrowRight':
-      return { row, column: within(column + 1, lastColumn) };
-    case 'Home':
-      return { row, column: 0 };
-    case 'End':
-      return { row, column: lastColumn };
-    default:
-      return null;
-  }
+/** The next session of a lift, or its first row where no session ahead holds it; null where it has no row. */
+export const placeOfLift = (sheet: SheetWindow, exercise: string): Place | null => {
+  const from = todayColumn(sheet);
+  const places = rowsOf(sheet).flatMap((row, at) =>
+    row.exercise === exercise
+      ? [{ row: at + 1, column: row.cells.findIndex((cell, on) => cell !== null && on >= from) }]
+      : [],
+  );
+  const ahead = places.filter(({ column }) => column >= 0).toSorted((a, b) => a.column - b.column);
+  const [first] = ahead.length > 0 ? ahead : places;
+  return first ? { row: first.row, column: Math.max(first.column, 0) } : null;
 };
 
 export interface Standing {

@@ -1,15 +1,19 @@
 import { Fragment, useEffect, useRef, type KeyboardEvent } from 'react';
+import { Link } from 'wouter';
 import type { SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
+import { blockOf, holds, isOnePlace, selectionAfter, type Block, type Place } from '../../parts/block/selection.ts';
 import { ColumnHead } from './column-head.tsx';
 import { GridCell } from './grid-cell.tsx';
-import { placeAfter, rowsOf, todayColumn, type Place } from './grid-places.ts';
+import { boundsOf, rowsOf, todayColumn } from './grid-places.ts';
 import { StripRows } from './strip-rows.tsx';
+import type { SheetEdits } from './use-edits.ts';
+import { focusCell, type Range } from './use-range.ts';
 import styles from './sheet.module.css';
 
 export interface SheetGridProps {
   readonly sheet: SheetWindow;
-  readonly place: Place;
-  readonly onMove: (place: Place) => void;
+  readonly range: Range;
+  readonly edits: SheetEdits;
   readonly onOpen: () => void;
   /** A digit on a cell begins to write it. */
   readonly onType: (digit: string) => void;
@@ -31,13 +35,16 @@ const ExerciseRow = ({
   row,
   at,
   place,
-}: Pick<SheetGridProps, 'sheet' | 'place'> & {
+  block,
+}: Where & {
   readonly row: SheetRow;
   readonly at: number;
 }) => (
   <tr>
     <th scope="row" className={styles['exercise']}>
-      {row.name}
+      <Link href={`/lift/${row.exercise}`} title={`${row.name}, all people`}>
+        {row.name}
+      </Link>
     </th>
     {sheet.columns.map((column, index) => (
       <GridCell
@@ -49,13 +56,21 @@ const ExerciseRow = ({
         cell={row.cells[index] ?? null}
         name={row.name}
         isCursor={place.row === at && place.column === index}
+        isChosen={block !== null && holds(block, { row: at, column: index })}
       />
     ))}
     <Margin row={row} />
   </tr>
 );
 
-const Groups = ({ sheet, place }: Pick<SheetGridProps, 'sheet' | 'place'>) => {
+interface Where {
+  readonly sheet: SheetWindow;
+  readonly place: Place;
+  /** The range, where it is more than one cell. */
+  readonly block: Block | null;
+}
+
+const Groups = ({ sheet, place, block }: Where) => {
   const rows = rowsOf(sheet);
   return sheet.groups.map(({ label, rows: inGroup, leftOut }) => (
     <Fragment key={label}>
@@ -71,6 +86,7 @@ const Groups = ({ sheet, place }: Pick<SheetGridProps, 'sheet' | 'place'>) => {
           row={row}
           at={rows.indexOf(row) + 1}
           place={place}
+          block={block}
         />
       ))}
       {leftOut.map((says) => (
@@ -86,16 +102,6 @@ const Groups = ({ sheet, place }: Pick<SheetGridProps, 'sheet' | 'place'>) => {
 
 const cellAt = (grid: HTMLElement | null, { row, column }: Place): HTMLElement | null =>
   grid?.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`) ?? null;
-
-/** Gives the keyboard back to a cell after something that was opened from it. */
-export const focusCell = ({ row, column }: Place): void =>
-  document.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`)?.focus();
-
-const placeOf = (target: EventTarget): Place | null => {
-  const cell = target instanceof Element ? target.closest('[data-place]') : null;
-  const [row, column] = (cell?.getAttribute('data-place') ?? '').split(':').map(Number);
-  return row === undefined || column === undefined || Number.isNaN(row) ? null : { row, column };
-};
 
 /** Of the width, what is past when the page opens. */
 const PAST_SHARE = 0.3;
@@ -115,44 +121,64 @@ const useTodayInView = (sheet: SheetWindow) => {
   return grid;
 };
 
-/** What a key means on the grid: open, a digit to write with, a place to go to, or nothing. */
-const meaningOf = (sheet: SheetWindow, place: Place, event: KeyboardEvent): Place | string | null => {
-  if (event.key === 'Enter') return 'open';
-  if (event.ctrlKey || event.metaKey || event.altKey) return null;
-  return /^\d$/.test(event.key) ? event.key : placeAfter(sheet, place, event.key);
+/** What a key does to the range, or to what stands in it. */
+const useKeys =
+  ({ sheet, range: { selection, select }, onOpen, onType, edits }: SheetGridProps) =>
+  (event: KeyboardEvent): void => {
+    const control = event.ctrlKey || event.metaKey;
+    const does = meaningOf(event, control, { onOpen, onType, edits });
+    if (does) {
+      event.preventDefault();
+      does();
+      return;
+    }
+    const moved = event.altKey
+      ? null
+      : selectionAfter(selection, boundsOf(sheet), { key: event.key, shift: event.shiftKey, control });
+    if (!moved) return;
+    event.preventDefault();
+    select(moved);
+    focusCell(moved.cursor);
+  };
+
+const meaningOf = (
+  { key, shiftKey, altKey }: KeyboardEvent,
+  control: boolean,
+  { onOpen, onType, edits }: Pick<SheetGridProps, 'onOpen' | 'onType' | 'edits'>,
+): (() => void) | null => {
+  if (altKey) return null;
+  if (control) return controlMeaning(key.toLowerCase(), shiftKey, edits);
+  if (key === 'Enter') return onOpen;
+  if (key === 'Delete' || key === 'Backspace') return edits.takeOff;
+  return /^\d$/.test(key) ? () => onType(key) : null;
 };
 
-/** One tab stop; arrows move the cursor, Enter or a click opens what stands there. */
-export const SheetGrid = ({ sheet, place, onMove, onOpen, onType }: SheetGridProps) => {
+const controlMeaning = (key: string, shift: boolean, edits: SheetEdits): (() => void) | null => {
+  if (key === 'r' && !shift) return edits.fill;
+  if (key === 'y' || (key === 'z' && shift)) return edits.redo;
+  return key === 'z' ? edits.undo : null;
+};
+
+/** One tab stop; arrows move the cursor and with Shift the range, Enter or a click opens what stands there. */
+export const SheetGrid = (props: SheetGridProps) => {
+  const { sheet, range, edits } = props;
+  const place = range.selection.cursor;
+  const block = isOnePlace(range.selection) ? null : blockOf(range.selection);
   const grid = useTodayInView(sheet);
-  const onKeyDown = (event: KeyboardEvent): void => {
-    const meant = meaningOf(sheet, place, event);
-    if (meant === null) return;
-    event.preventDefault();
-    if (meant === 'open') onOpen();
-    else if (typeof meant === 'string') onType(meant);
-    else {
-      onMove(meant);
-      cellAt(grid.current, meant)?.focus();
-    }
-  };
-  const take = (target: EventTarget, opens: boolean): void => {
-    const taken = placeOf(target);
-    if (!taken) return;
-    onMove(taken);
-    if (opens) onOpen();
-  };
+  const onKeyDown = useKeys(props);
   return (
     <div className={styles['frame']}>
       {/* A table with one tab stop, moved by arrows, is what the role "grid" means. */}
       <table
         role="grid" // oxlint-disable-line jsx-a11y/no-noninteractive-element-to-interactive-role -- as above
         aria-label={`Sheet of ${sheet.person.name}`}
+        aria-multiselectable
         className={styles['grid']}
         ref={grid}
         onKeyDown={onKeyDown}
-        onFocus={(event) => take(event.target, false)}
-        onClick={(event) => take(event.target, true)}
+        onCopy={edits.onCopy}
+        onPaste={edits.onPaste}
+        {...range.pointing}
       >
         <thead>
           <tr>
@@ -174,7 +200,7 @@ export const SheetGrid = ({ sheet, place, onMove, onOpen, onType }: SheetGridPro
         </thead>
         <tbody>
           <StripRows sheet={sheet} />
-          <Groups sheet={sheet} place={place} />
+          <Groups sheet={sheet} place={place} block={block} />
         </tbody>
       </table>
     </div>

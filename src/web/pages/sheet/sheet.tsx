@@ -1,79 +1,144 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
+import { useSearchParams } from 'wouter';
 import type { SheetWindow } from '#contract/windows/sheet-window.ts';
+import { isOnePlace, onePlace, type Place } from '../../parts/block/selection.ts';
 import { Button } from '../../parts/button.tsx';
 import { useShortcut } from '../../parts/shortcut.ts';
+import { CellsDialog } from './cells-dialog.tsx';
 import { CopyTable } from './copy-table.tsx';
-import { firstPlace, standingAt, type Place, type Standing } from './grid-places.ts';
+import { firstPlace, placeOfLift, standingAt, type Standing } from './grid-places.ts';
 import { Opened, type Open } from './opened.tsx';
-import { focusCell, SheetGrid } from './sheet-grid.tsx';
-import { CannotWrite, WriteLine, type WriteLineProps } from './write-line.tsx';
+import { SheetGrid } from './sheet-grid.tsx';
+import { SheetLegend } from './sheet-legend.tsx';
+import { useEdits, type SheetEdits } from './use-edits.ts';
+import { focusCell, useRange, type Range } from './use-range.ts';
+import { CannotWrite, WriteLine } from './write-line.tsx';
 import styles from './panel.module.css';
 
-const Legend = ({ unit }: { readonly unit: string }) => (
-  <p className={styles['legend']}>
-    Loads in {unit} as the machine shows them. Planned over done; after the point, effort as RPE; ● unread note, ○ read;
-    hurt: discomfort of 10, with its side. Pale blue can be issued; grey is only expected; hatched was called off;
-    barred was not heard. ↑ goes up when it is signed; ⊤ is held by a limit.{' '}
-    <span className="on-screen">
-      Arrows move, <kbd>Enter</kbd> opens, a digit or <kbd>E</kbd> writes, <kbd>H</kbd> hold, <kbd>B</kbd> back off 10
-      %, <kbd>X</kbd> leave out, <kbd>I</kbd> issue, <kbd>N</kbd> next person.
-    </span>
-  </p>
-);
+/** Opened from the page of one lift, the keyboard goes to that lift. */
+const useStart = (sheet: SheetWindow): Place => {
+  const [search] = useSearchParams();
+  const lift = search.get('lift');
+  const place = (lift === null ? null : placeOfLift(sheet, lift)) ?? firstPlace(sheet);
+  const [start] = useState(place);
+  useEffect(() => {
+    if (lift !== null) focusCell(start);
+  }, [lift, start]);
+  return start;
+};
+
+/** The keys of the page, wherever the keyboard is. */
+const useSheetKeys = (
+  { selection }: Range,
+  standing: Standing | null,
+  edits: SheetEdits,
+  setOpen: (open: Open) => void,
+  write: () => void,
+): void => {
+  const adjust = (change: 'hold' | 'back off' | 'leave out'): void => (standing?.cell ? setOpen(change) : undefined);
+  useShortcut('e', write);
+  useShortcut('x', () => (isOnePlace(selection) ? adjust('leave out') : edits.leaveOut()));
+  useShortcut('h', () => adjust('hold'));
+  useShortcut('b', () => adjust('back off'));
+  useShortcut('w', edits.copyWeek);
+  useShortcut('i', () => setOpen('issue'));
+};
 
 /** The grid with its keys, and whatever was opened from it. */
 export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
-  const [place, setPlace] = useState<Place>(() => firstPlace(sheet));
   const [open, setOpen] = useState<Open>(null);
   const [typed, setTyped] = useState<string | null>(null);
-  const standing = standingAt(sheet, place);
-  const adjust = (change: 'hold' | 'back off' | 'leave out'): void => (standing?.cell ? setOpen(change) : undefined);
+  const start = useStart(sheet);
+  const range = useRange(
+    () => start,
+    () => setOpen('cell'),
+  );
+  const { selection } = range;
+  const edits = useEdits(sheet, selection);
+  const standing = standingAt(sheet, selection.cursor);
   const write = (digit: string | null): void => {
     if (!standing?.cell) return;
     setTyped(digit);
     setOpen('write');
   };
-  const move = (to: Place): void => {
-    setPlace(to);
-    if (open === 'write') setOpen(null);
+  useSheetKeys(range, standing, edits, setOpen, () => write(null));
+  const moving: Range = {
+    ...range,
+    select: (next) => {
+      range.select(next);
+      if (open === 'write') setOpen(null);
+    },
   };
-  useShortcut('e', () => write(null));
-  useShortcut('x', () => adjust('leave out'));
-  useShortcut('h', () => adjust('hold'));
-  useShortcut('b', () => adjust('back off'));
-  useShortcut('i', () => setOpen('issue'));
+  const leave = (): void => {
+    setOpen(null);
+    focusCell(selection.cursor);
+  };
   return (
     <>
       {open === 'write' && standing ? (
-        <Writing sheet={sheet} standing={standing} typed={typed} onClose={() => closeAt(place, setOpen)} />
+        <Writing sheet={sheet} standing={standing} typed={typed} edits={edits} onClose={leave} />
       ) : null}
-      <SheetGrid sheet={sheet} place={place} onMove={move} onOpen={() => setOpen('cell')} onType={write} />
-      <div className={`${styles['tools'] ?? ''} on-screen`}>
-        <Button kind="main" onPress={() => setOpen('issue')}>
-          Issue cards
-        </Button>
-        <CopyTable sheet={sheet} />
-        <Button onPress={() => window.print()}>Print the sheet</Button>
-      </div>
-      <Legend unit={sheet.unit} />
+      <SheetGrid sheet={sheet} range={moving} edits={edits} onOpen={() => setOpen('cell')} onType={write} />
+      <Tools sheet={sheet} edits={edits} onIssue={() => setOpen('issue')} />
+      <SheetLegend unit={sheet.unit} />
       <Opened open={open} sheet={sheet} standing={standing} onOpen={setOpen} onWrite={() => write(null)} />
+      {edits.asking ? (
+        <CellsDialog
+          sheet={sheet}
+          {...edits.asking}
+          onClose={edits.leaveIt}
+          onWritten={(before) => {
+            edits.written({ before, after: edits.asking?.chosen.cells ?? [] });
+            range.select(onePlace(selection.cursor));
+          }}
+        />
+      ) : null}
     </>
   );
 };
 
-/** The keyboard goes back to the cell that was written. */
-const closeAt = (place: Place, setOpen: (open: Open) => void): void => {
-  setOpen(null);
-  focusCell(place);
-};
-
-interface WritingProps extends Pick<WriteLineProps, 'sheet' | 'typed' | 'onClose'> {
-  readonly standing: Standing;
+interface ToolsProps {
+  readonly sheet: SheetWindow;
+  readonly edits: SheetEdits;
+  readonly onIssue: () => void;
 }
 
-const Writing = ({ standing: { column, cell, exercise }, ...shared }: WritingProps) =>
-  cell?.line && exercise ? (
-    <WriteLine key={`${column.day} ${cell.track}`} column={column} exercise={exercise} cell={cell} {...shared} />
+const Tools = ({ sheet, edits, onIssue }: ToolsProps) => (
+  <div className={`${styles['tools'] ?? ''} on-screen`}>
+    <Button kind="main" onPress={onIssue}>
+      Issue cards
+    </Button>
+    <Button onPress={edits.copyWeek}>Copy week on</Button>
+    <Button onPress={edits.undo}>Take back</Button>
+    <CopyTable sheet={sheet} />
+    <Button onPress={() => window.print()}>Print the sheet</Button>
+    <output className="soft small">{edits.said}</output>
+  </div>
+);
+
+interface WritingProps {
+  readonly sheet: SheetWindow;
+  readonly standing: Standing;
+  readonly typed: string | null;
+  readonly edits: SheetEdits;
+  readonly onClose: () => void;
+}
+
+const Writing = ({ sheet, standing: { column, cell, exercise }, typed, edits, onClose }: WritingProps) =>
+  cell && cell.line !== null && exercise ? (
+    <WriteLine
+      key={`${column.day} ${cell.track}`}
+      person={sheet.person.id}
+      day={column.day}
+      name={exercise.name}
+      cell={cell}
+      typed={typed}
+      onClose={onClose}
+      onWritten={(before, after) => {
+        if (before) edits.written({ before, after });
+        onClose();
+      }}
+    />
   ) : (
     <CannotWrite column={column} />
   );

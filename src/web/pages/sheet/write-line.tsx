@@ -1,29 +1,32 @@
 import type { KeyboardEvent } from 'react';
-import type { SheetCell, SheetColumn, SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
+import type { SheetCell, SheetColumn } from '#contract/windows/sheet-window.ts';
+import type { Day } from '#units/day.ts';
 import { Button } from '../../parts/button.tsx';
 import { longDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
 import { Problems } from '../../parts/problems.tsx';
 import { SignAs } from '../../parts/sign-as.tsx';
 import { LineOutcome } from './line-outcome.tsx';
-import { useLine, USUAL_REASON, type LineBeingWritten } from './use-line.ts';
+import { useLine, USUAL_REASON, type LineBeingWritten, type OnWritten } from './use-line.ts';
 import styles from './write-line.module.css';
 
 export interface WriteLineProps {
-  readonly sheet: SheetWindow;
-  readonly column: SheetColumn;
-  readonly exercise: SheetRow;
+  readonly person: string;
+  readonly day: Day;
+  /** Whose, or what, is written. */
+  readonly name: string;
   readonly cell: SheetCell;
   /** What was typed on the cell itself: it takes the place of what stands there. */
   readonly typed: string | null;
   readonly onClose: () => void;
+  readonly onWritten: OnWritten;
 }
 
 /** One future cell, edited in the trade's shorthand; what it comes to stands beside it while it is typed. */
 export const WriteLine = (props: WriteLineProps) => {
-  const { sheet, column, cell, typed, onClose } = props;
+  const { person, day, cell, typed, onClose, onWritten } = props;
   const start = typed ?? cell.line ?? '';
-  const writing = useLine({ person: sheet.person.id, track: cell.track, day: column.day }, start, onClose);
+  const writing = useLine({ person, track: cell.track, day }, start, onWritten);
   const onKeyDown = (event: KeyboardEvent): void => (event.key === 'Escape' ? onClose() : undefined);
   return (
     <form
@@ -45,7 +48,7 @@ export const WriteLine = (props: WriteLineProps) => {
       </div>
       <output id="line-outcome">
         {writing.line.trim() === '' ? <Examples /> : null}
-        {writing.line.trim() !== '' && writing.outcome ? <LineOutcome outcome={writing.outcome} /> : null}
+        {writing.line.trim() !== '' && writing.outcome ? <LineOutcome written={writing.outcome} /> : null}
       </output>
       <Problems problems={writing.problems} />
     </form>
@@ -57,10 +60,10 @@ interface FieldsProps {
   readonly onKeyDown: (event: KeyboardEvent) => void;
 }
 
-const LineField = ({ column, exercise, cell, typed, writing, onKeyDown }: WriteLineProps & FieldsProps) => (
+const LineField = ({ day, name, cell, typed, writing, onKeyDown }: WriteLineProps & FieldsProps) => (
   <label className={styles['line']}>
     <span>
-      <b>{exercise.name}</b>, {longDate(column.day)}{' '}
+      <b>{name}</b>, {longDate(day)}{' '}
       <span className="soft">
         now {cell.planned} {cell.unit}
       </span>

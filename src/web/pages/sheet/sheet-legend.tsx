@@ -1,0 +1,17 @@
+import styles from './panel.module.css';
+
+/** What the signs of the grid mean, and its keys. */
+export const SheetLegend = ({ unit }: { readonly unit: string }) => (
+  <p className={styles['legend']}>
+    Loads in {unit} as the machine shows them. Planned over done; after the point, effort as RPE; ● unread note, ○ read;
+    hurt: discomfort of 10, with its side. Pale blue can be issued; grey is only expected; hatched was called off;
+    barred was not heard; underlined was written for its day. ↑ goes up when it is signed; ⊤ is held by a limit.{' '}
+    <span className="on-screen">
+      Arrows move, with <kbd>Shift</kbd> over a range; <kbd>Enter</kbd> opens, a digit or <kbd>E</kbd> writes,{' '}
+      <kbd>Ctrl R</kbd> fills right, <kbd>Ctrl C</kbd> and <kbd>Ctrl V</kbd> to and from a spreadsheet, <kbd>W</kbd>{' '}
+      copies the week into the next, <kbd>X</kbd> leaves out, <kbd>Delete</kbd> goes back to the programme,{' '}
+      <kbd>Ctrl Z</kbd> takes back; <kbd>H</kbd> hold, <kbd>B</kbd> back off 10 %, <kbd>I</kbd> issue, <kbd>N</kbd> next
+      person.
+    </span>
+  </p>
+);

@@ -1,0 +1,65 @@
+import { useRef, useState, type FocusEvent, type MouseEvent, type PointerEvent } from 'react';
+import { extendedTo, isSamePlace, onePlace, type Place, type Selection } from '../../parts/block/selection.ts';
+
+/** The place of the grid under something, or null. */
+export const placeOf = (target: EventTarget | null): Place | null => {
+  const cell = target instanceof Element ? target.closest('[data-place]') : null;
+  const [row, column] = (cell?.getAttribute('data-place') ?? '').split(':').map(Number);
+  return row === undefined || column === undefined || Number.isNaN(row) ? null : { row, column };
+};
+
+/** Gives the keyboard to a cell. */
+export const focusCell = ({ row, column }: Place): void =>
+  document.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`)?.focus();
+
+export interface Range {
+  readonly selection: Selection;
+  readonly select: (selection: Selection) => void;
+  /** What a mouse does: press and drag over a range, Shift and press to extend, press and let go to open. */
+  readonly pointing: {
+    readonly onPointerDown: (event: PointerEvent) => void;
+    readonly onPointerOver: (event: PointerEvent) => void;
+    readonly onPointerUp: () => void;
+    readonly onFocus: (event: FocusEvent) => void;
+    readonly onClick: (event: MouseEvent) => void;
+  };
+}
+
+/** A range of a grid, by keyboard and by mouse. A finger scrolls, and opens what it taps. */
+export const useRange = (start: () => Place, onOpen: () => void): Range => {
+  const [selection, select] = useState<Selection>(() => onePlace(start()));
+  const isDragging = useRef(false);
+  const cursor = useRef(selection.cursor);
+  const moveTo = (next: Selection): void => {
+    cursor.current = next.cursor;
+    select(next);
+  };
+  return {
+    selection,
+    select: moveTo,
+    pointing: {
+      onPointerDown: (event) => {
+        const place = placeOf(event.target);
+        if (!place || event.button !== 0) return;
+        isDragging.current = event.pointerType === 'mouse';
+        moveTo(event.shiftKey ? extendedTo(selection, place) : onePlace(place));
+      },
+      onPointerOver: (event) => {
+        const place = isDragging.current && event.buttons === 1 ? placeOf(event.target) : null;
+        if (place && !isSamePlace(place, cursor.current)) moveTo(extendedTo(selection, place));
+      },
+      onPointerUp: () => {
+        isDragging.current = false;
+        focusCell(cursor.current);
+      },
+      onFocus: (event) => {
+        const place = placeOf(event.target);
+        if (place && !isDragging.current && !isSamePlace(place, cursor.current)) moveTo(onePlace(place));
+      },
+      onClick: (event) => {
+        const place = placeOf(event.target);
+        if (place && !event.shiftKey && isSamePlace(place, selection.anchor)) onOpen();
+      },
+    },
+  };
+};
