@@ -1,8 +1,9 @@
 import { addDays, isoOfDay, type Day } from '#units/day.ts';
 import type { Fact, FactBody } from '#domain/fact.ts';
-import { personOf } from '#domain/known.ts';
+import { houseAt, personOf } from '#domain/known.ts';
 import { currentFacts, endOfLog } from '#domain/log.ts';
 import type { Problem } from '#contract/problem.ts';
+import { houseProblems } from './house-problems.ts';
 import { machineProblems } from './machine-problems.ts';
 import { presenceProblems } from './presence-problems.ts';
 import { atEntry, type CheckedEntry } from './entry.ts';
@@ -15,6 +16,7 @@ export const entryProblems = (
   today: Day,
 ): readonly Problem[] => {
   const current = currentFacts(log, endOfLog(log));
+  const house = houseAt(log, endOfLog(log));
   const bodies = [...current, ...entries.map(({ body }) => body)];
   return entries.flatMap((entry, place) =>
     [
@@ -23,6 +25,7 @@ export const entryProblems = (
       ...dayProblems(entry.body, today),
       ...presenceProblems(entry.body, bodies, current),
       ...machineProblems(entry.body, current),
+      ...houseProblems(entry, house, current, today),
       ...resultProblems(entry, current),
     ].map((problem) => atEntry(problem, place)),
   );

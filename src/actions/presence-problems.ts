@@ -1,6 +1,7 @@
 import type { Fact, FactBody } from '#domain/fact.ts';
 import type { CardId } from '#domain/identity.ts';
 import type { Problem } from '#contract/problem.ts';
+import { namedInHouse } from './named-in-house.ts';
 
 interface Named {
   readonly field: string;
@@ -47,6 +48,9 @@ const namedThings = (body: FactBody, entries: readonly CatalogueEntry[]): readon
     ...('exercise' in body ? [named('exercise', 'exercise', isExercise(body.exercise))] : []),
     ...('machine' in body ? [named('machine', 'machine', isMachine(body.machine))] : []),
     ...(body.kind === 'dated' ? [named('site', 'site', isSite(body.site))] : []),
+    ...namedInHouse(body).map(({ field, kind, id }) =>
+      named(field, kind, kind === 'exercise' ? isExercise(id) : kind === 'machine' ? isMachine(id) : isSite(id)),
+    ),
     ...(scope?.kind === 'exercise'
       ? [named('restriction.scope.exercise', 'exercise', isExercise(scope.exercise))]
       : []),

@@ -35,7 +35,7 @@ export const recordFacts = async (
       ];
       if (problems.length > 0) return notBuilt(...problems);
       const drafts = checked.map(({ body, supersedes, reason }) =>
-        draftOf(newId, signer, body, { supersedes, reason: supersedes === null ? null : reason }),
+        draftOf(newId, signer, body, { supersedes, reason: supersedes === null ? reason?.trim() || null : reason }),
       );
       const recalls = recallsAfter(log, drafts, { now, today: today() }, (body) => draftOf(newId, signer, body));
       return { kind: 'drafts', drafts: [...drafts, ...recalls], result: { recalled: recalls.length } };

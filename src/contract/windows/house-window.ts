@@ -1,5 +1,5 @@
 import type { Day } from '#units/day.ts';
-import type { Machine, Site } from '#domain/catalogue.ts';
+import type { Exercise, Machine, Site } from '#domain/catalogue.ts';
 import type { Signer } from '#domain/fact.ts';
 import type { ExerciseId, MissionId, PersonId, ProgrammeVersionId } from '#domain/identity.ts';
 import type { Policies } from '#domain/policies.ts';
@@ -27,6 +27,9 @@ export interface ExerciseLine {
   readonly name: string;
   readonly bodyPart: 'lower body' | 'upper body';
   readonly perSide: boolean;
+  /** What somebody sets at the machine for it. */
+  readonly settingFields: readonly string[];
+  readonly machineKinds: Exercise['machineKinds'];
 }
 
 /** What every page needs: who and what there is. */

@@ -4,6 +4,7 @@ import type { Serving } from '../serving.ts';
 import { deskWindow } from '../windows/desk-window.ts';
 import { houseWindow } from '../windows/house-window.ts';
 import { programmesWindow } from '../windows/programmes-window.ts';
+import { settingsWindow } from '../windows/settings-window.ts';
 import { withHouse } from '../with-house.ts';
 
 export const houseRoutes = (app: Hono, serving: Serving): void => {
@@ -20,5 +21,9 @@ export const houseRoutes = (app: Hono, serving: Serving): void => {
   app.get(
     ROUTES.programmes,
     withHouse(serving, (context, { snapshot }) => context.json(programmesWindow(snapshot()))),
+  );
+  app.get(
+    ROUTES.settings,
+    withHouse(serving, (context, { snapshot }) => context.json(settingsWindow(snapshot()))),
   );
 };

@@ -12,11 +12,13 @@ export const houseWindow = (snapshot: Snapshot, about: HouseWindow['about']): Ho
     upTo: snapshot.upTo,
     people: people.map((known) => personLine(known, today)),
     signers: [...house.signers.values()],
-    exercises: [...house.exercises.values()].map(({ id, name, bodyPart, perSide }) => ({
+    exercises: [...house.exercises.values()].map(({ id, name, bodyPart, perSide, settingFields, machineKinds }) => ({
       id,
       name,
       bodyPart,
       perSide,
+      settingFields,
+      machineKinds,
     })),
     machines: [...house.machines.values()],
     sites: [...house.sites.values()],

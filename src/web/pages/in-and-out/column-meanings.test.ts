@@ -4,8 +4,22 @@ import type { ExerciseLine } from '#contract/windows/house-window.ts';
 import { idOf } from '#domain/identity.ts';
 import { keyOfMeaning, meaningChoices, meaningOfKey } from './column-meanings.ts';
 
-const squat: ExerciseLine = { id: idOf('back-squat'), name: 'Back squat', bodyPart: 'lower body', perSide: false };
-const press: ExerciseLine = { id: idOf('bench-press'), name: 'Bench press', bodyPart: 'upper body', perSide: false };
+const squat: ExerciseLine = {
+  id: idOf('back-squat'),
+  name: 'Back squat',
+  bodyPart: 'lower body',
+  perSide: false,
+  settingFields: [],
+  machineKinds: [],
+};
+const press: ExerciseLine = {
+  id: idOf('bench-press'),
+  name: 'Bench press',
+  bodyPart: 'upper body',
+  perSide: false,
+  settingFields: [],
+  machineKinds: [],
+};
 const exercises = [squat, press];
 const LEFT_OUT: ColumnMeaning = { is: 'left out' };
 

@@ -1,33 +1,85 @@
+import { useState } from 'react';
 import { Link } from 'wouter';
-import { PATTERNS, type Exercise } from '#domain/catalogue.ts';
+import type { SettingsWindow } from '#contract/windows/settings-window.ts';
+import { PATTERNS } from '#domain/catalogue.ts';
+import { Button, Choice, Empty, Field, Fields } from '../../parts/parts.ts';
 import { ExerciseEntry } from './exercise-entry.tsx';
+import { ExerciseDialog, type ExerciseDoing } from './exercise-form.tsx';
+import { ALL_KINDS } from './exercise-words.ts';
 import styles from './exercises.module.css';
+import { foundExercises, type Looked } from './found-exercises.ts';
+
+interface ExerciseListProps {
+  readonly settings: SettingsWindow;
+  readonly onSaid: (said: string | null) => void;
+}
 
 /** Every exercise under its pattern: a line each, and under the line all that is known of it. */
-export function ExerciseList({ exercises }: { readonly exercises: readonly Exercise[] }) {
-  const nameOf = (id: string): string => exercises.find((exercise) => exercise.id === id)?.name ?? id;
+export function ExerciseList({ settings, onSaid }: ExerciseListProps) {
+  const [looked, setLooked] = useState<Looked>({ text: '', kind: '' });
+  const [doing, setDoing] = useState<ExerciseDoing | null>(null);
+  const { exercises } = settings;
+  const found = foundExercises(exercises, looked);
+  const nameOf = (id: string): string => exercises.find(({ exercise }) => exercise.id === id)?.exercise.name ?? id;
+  const close = (said: string | null): void => {
+    setDoing(null);
+    onSaid(said);
+  };
   return (
-    <section aria-label="Exercises">
+    <section aria-label="Exercises" id="exercises">
       <h2>
-        Exercises <span className="soft small">{exercises.length}</span>
+        Exercises{' '}
+        <span className="soft small">
+          {found.length === exercises.length ? exercises.length : `${found.length} of ${exercises.length}`}
+        </span>
       </h2>
       <p className="soft">
         Open one for its cues, faults, cautions and substitutes. Shares are computed by the body model:{' '}
         <Link href="/evidence">Evidence</Link> shows how. Substitutes are rated from 0, nothing, to 1, all of it:
         practice defaults, which nobody has measured.
       </p>
+      <Looking looked={looked} onLooked={setLooked} />
+      <Button onPress={() => setDoing({ kind: 'new' })}>New exercise</Button>
       <div className={styles['patterns']}>
-        {PATTERNS.map((pattern) => ({ pattern, of: exercises.filter((exercise) => exercise.pattern === pattern) }))
+        {PATTERNS.map((pattern) => ({ pattern, of: found.filter(({ exercise }) => exercise.pattern === pattern) }))
           .filter(({ of }) => of.length > 0)
           .map(({ pattern, of }) => (
             <section key={pattern} aria-label={pattern}>
               <h3>{pattern}</h3>
-              {of.map((exercise) => (
-                <ExerciseEntry key={exercise.id} exercise={exercise} nameOf={nameOf} />
+              {of.map((setting) => (
+                <ExerciseEntry key={setting.exercise.id} setting={setting} nameOf={nameOf} onDo={setDoing} />
               ))}
             </section>
           ))}
       </div>
+      {found.length === 0 && <Empty>No exercise is called that, or none that is done on it.</Empty>}
+      {doing !== null && <ExerciseDialog doing={doing} settings={settings} onDone={close} />}
     </section>
   );
 }
+
+interface LookingProps {
+  readonly looked: Looked;
+  readonly onLooked: (looked: Looked) => void;
+}
+
+const Looking = ({ looked, onLooked }: LookingProps) => (
+  <search className="on-screen" aria-label="Exercises">
+    <Fields>
+      <Field
+        label="Look for"
+        type="search"
+        value={looked.text}
+        onChange={(text) => onLooked({ ...looked, text })}
+        placeholder="name, spelling, pattern"
+      />
+      <Choice
+        label="Done on"
+        value={looked.kind}
+        onChange={(kind) => onLooked({ ...looked, kind })}
+        options={ALL_KINDS.map((kind) => ({ value: kind, label: kind }))}
+        nothing="anything"
+      />
+    </Fields>
+  </search>
+);

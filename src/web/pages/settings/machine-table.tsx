@@ -1,58 +1,75 @@
 import type { HouseWindow } from '#contract/windows/house-window.ts';
+import type { MachineSetting, SettingsWindow } from '#contract/windows/settings-window.ts';
 import type { Machine } from '#domain/catalogue.ts';
-import { dateWithYear, Empty, Table } from '../../parts/parts.ts';
+import type { Day } from '#units/day.ts';
+import { Button, dateWithYear, Table } from '../../parts/parts.ts';
+import { MachineMore } from './machine-more.tsx';
 import styles from './settings-page.module.css';
+import type { MachineDoing } from './sites-and-machines.tsx';
+import { isLoaded } from './typed-machine.ts';
 
-/** Sites, and what there is to lift with at each. */
-export function MachineTable({ house }: { readonly house: HouseWindow }) {
-  if (house.machines.length === 0) return <Empty>There is no machine in this data file.</Empty>;
+interface MachineTableProps {
+  readonly house: HouseWindow;
+  readonly settings: SettingsWindow;
+  readonly onDo: (doing: MachineDoing) => void;
+}
+
+/** What there is to train with, site by site. */
+export function MachineTable({ house, settings, onDo }: MachineTableProps) {
   return (
-    <section aria-label="Sites and machines">
-      <h2>Sites and machines</h2>
-      <Table caption="Machines by site" isCaptionHidden>
-        <thead>
-          <tr>
-            <th scope="col">machine</th>
-            <th scope="col">site</th>
-            <th scope="col">gravity</th>
-            <th scope="col" className="number">
-              increment
-            </th>
-            <th scope="col" className="number">
-              least
-            </th>
-            <th scope="col" className="number">
-              ceiling
-            </th>
-            <th scope="col">own limits</th>
-            <th scope="col">minutes</th>
-            <th scope="col">state</th>
-          </tr>
-        </thead>
-        <tbody>
-          {house.machines.map((machine) => (
-            <MachineRow key={machine.id} machine={machine} house={house} />
-          ))}
-        </tbody>
-      </Table>
-    </section>
+    <Table caption="Machines by site" isCaptionHidden>
+      <thead>
+        <tr>
+          <th scope="col">machine</th>
+          <th scope="col">site</th>
+          <th scope="col">gravity</th>
+          <th scope="col" className="number">
+            step
+          </th>
+          <th scope="col" className="number">
+            least
+          </th>
+          <th scope="col" className="number">
+            ceiling
+          </th>
+          <th scope="col">own limits</th>
+          <th scope="col">minutes</th>
+          <th scope="col">state</th>
+          <th scope="col" className="on-screen">
+            <span className="unseen">what can be done</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {settings.machines.map((setting) => (
+          <MachineRow key={setting.machine.id} setting={setting} house={house} onDo={onDo} />
+        ))}
+      </tbody>
+    </Table>
   );
 }
 
-function MachineRow({ machine, house }: { readonly machine: Machine; readonly house: HouseWindow }) {
-  const { minutes, unit, limits } = machine;
-  const lifts = machine.kind === 'resistive machine' || machine.kind === 'free bar';
+interface MachineRowProps {
+  readonly setting: MachineSetting;
+  readonly house: HouseWindow;
+  readonly onDo: (doing: MachineDoing) => void;
+}
+
+function MachineRow({ setting, house, onDo }: MachineRowProps) {
+  const { machine } = setting;
+  const { minutes, unit, limits, kind } = machine;
   const nameOf = (id: string): string => house.exercises.find((exercise) => exercise.id === id)?.name ?? id;
   return (
     <tr id={machine.id}>
       <th scope="row">
-        {machine.name} <span className="soft small">{machine.kind}</span>
+        {machine.name} <span className="soft small">{kind}</span>
+        <MachineMore setting={setting} onDo={onDo} />
       </th>
       <td>{house.sites.find(({ id }) => id === machine.site)?.name ?? machine.site}</td>
       <td>{machine.gravity}</td>
       {[machine.increment, machine.least, machine.ceiling].map((value, place) => (
         <td key={place} className="number">
-          {lifts ? (
+          {isLoaded(kind) ? (
             <>
               {value} <span className="soft">{unit}</span>
             </>
@@ -61,24 +78,76 @@ function MachineRow({ machine, house }: { readonly machine: Machine; readonly ho
           )}
         </td>
       ))}
-      <td className="soft">
-        {limits.map((limit) => `${nameOf(limit.exercise)} ${limit.most} ${unit}`).join(', ') || '–'}
+      <td className="soft small">
+        {[
+          ...limits.map(
+            ({ exercise, attachment, most }) =>
+              `${nameOf(exercise)}${attachment === null ? '' : ` by the ${attachment}`} ${most} ${unit}`,
+          ),
+          ...mostOf(machine),
+        ].join(', ') || '–'}
       </td>
       <td className="soft small">
         set-up {minutes.setUp}, stow {minutes.stow}, change of exercise {minutes.changeExercise}, of load{' '}
         {minutes.changeLoad}
       </td>
-      <td>{stateOf(machine)}</td>
+      <td>{stateOf(machine, house.today)}</td>
+      <td className="on-screen">
+        <MachineActs setting={setting} today={house.today} onDo={onDo} />
+      </td>
     </tr>
   );
 }
 
-function stateOf({ outOfService }: Machine) {
-  if (outOfService === null) return 'in service';
-  const until = outOfService.until === null ? 'until further notice' : `to ${dateWithYear(outOfService.until)}`;
+const mostOf = ({ mostWatts, mostSpeed }: Machine): readonly string[] => [
+  ...(mostWatts === null ? [] : [`${mostWatts} W`]),
+  ...(mostSpeed === null ? [] : [`${mostSpeed} km/h`]),
+];
+
+/** An outage that is over is history; one that is or comes is the state. */
+const isOver = ({ outOfService: out }: Machine, today: Day): boolean =>
+  out === null || (out.until !== null && out.until < today);
+
+function MachineActs({ setting, today, onDo }: Omit<MachineRowProps, 'house'> & { readonly today: Day }) {
+  const { name } = setting.machine;
+  const isIn = isOver(setting.machine, today);
+  return (
+    <span className={styles['acts']}>
+      <Button kind="link" label={`Change ${name}`} onPress={() => onDo({ kind: 'change', of: setting })}>
+        change
+      </Button>
+      {!isIn && (
+        <Button
+          kind="link"
+          label={`${name} back in service`}
+          onPress={() => onDo({ kind: 'back in service', of: setting })}
+        >
+          back in service
+        </Button>
+      )}
+      <Button
+        kind="link"
+        label={isIn ? `${name} out of service` : `Change the outage of ${name}`}
+        onPress={() => onDo({ kind: 'out of service', of: setting })}
+      >
+        {isIn ? 'out of service' : 'change the outage'}
+      </Button>
+      {isLoaded(setting.machine.kind) && (
+        <Button kind="link" label={`Calibrate ${name}`} onPress={() => onDo({ kind: 'calibrate', of: setting })}>
+          calibrate
+        </Button>
+      )}
+    </span>
+  );
+}
+
+function stateOf(machine: Machine, today: Day) {
+  const { outOfService: out } = machine;
+  if (out === null || isOver(machine, today)) return 'in service';
+  const until = out.until === null ? 'until further notice' : `to ${dateWithYear(out.until)}`;
   return (
     <span className={styles['out']}>
-      out of service from {dateWithYear(outOfService.from)} {until}: {outOfService.reason}
+      out of service from {dateWithYear(out.from)} {until}: {out.reason}
     </span>
   );
 }

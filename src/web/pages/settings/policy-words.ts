@@ -17,7 +17,12 @@ type Words = {
 
 /** Every policy in the words of the trade: what it is and what it does. */
 export const POLICY_WORDS: Words = {
-  horizonDays: { title: 'Horizon', means: 'Days from today that are shown exactly as they can be issued.', unit: 'days', show: days },
+  horizonDays: {
+    title: 'Horizon',
+    means: 'Days from today that are shown exactly as they can be issued.',
+    unit: 'days',
+    show: days,
+  },
   firstResistiveFlightDay: {
     title: 'First resistive day',
     means: 'No resistive session before this flight day.',
@@ -54,7 +59,12 @@ export const POLICY_WORDS: Words = {
     unit: '',
     show: (value) => `RPE ${value}`,
   },
-  daysBetweenRaises: { title: 'Between two raises', means: 'One increase per lift in this time.', unit: 'days', show: days },
+  daysBetweenRaises: {
+    title: 'Between two raises',
+    means: 'One increase per lift in this time.',
+    unit: 'days',
+    show: days,
+  },
   raiseAtMost: {
     title: 'Largest raise without a reason',
     means: 'Of bar-equivalent, outside the ramps; more needs a typed reason.',
@@ -67,14 +77,19 @@ export const POLICY_WORDS: Words = {
     unit: '%',
     show: (value) => `± ${percent(value)}`,
   },
-  backOff: { title: 'Back off', means: 'Taken off the machine load, at once.', show: percent },
+  backOff: { title: 'Back off', means: 'Taken off the machine load, at once.', unit: '%', show: percent },
   discomfortHolds: {
     title: 'Discomfort that holds',
     means: 'From this score (of 10) the load is held.',
     unit: '',
     show: plain,
   },
-  discomfortStops: { title: 'Discomfort that stops', means: 'From this score the exercise stops.', unit: '', show: plain },
+  discomfortStops: {
+    title: 'Discomfort that stops',
+    means: 'From this score the exercise stops.',
+    unit: '',
+    show: plain,
+  },
   discomfortEndsSession: {
     title: 'Discomfort that ends the session',
     means: 'From this score the session ends.',
@@ -135,36 +150,15 @@ export const POLICY_WORDS: Words = {
     unit: '%',
     show: percent,
   },
-  harnessMost: { title: 'Harness load, most', means: 'Of body weight; no step goes over it.', show: percent },
-  daysHandsRest: {
-    title: 'Hands rest before a space walk',
-    means: 'Days on which nobody grips or pulls hard.',
-    unit: 'days',
-    show: days,
-  },
-  firstEnduranceFlightDay: {
-    title: 'First endurance day',
-    means: 'No bouts on treadmill, cycle or rower before this flight day.',
-    unit: '',
-    show: (value) => `flight day ${value}`,
-  },
-  firstAllOutFlightDay: {
-    title: 'First all-out day',
-    means: 'No all-out bouts before this flight day.',
-    unit: '',
-    show: (value) => `flight day ${value}`,
-  },
-  harnessStart: {
-    title: 'Harness, at first',
-    means: 'Load of the treadmill’s harness as set, over body weight, where it starts.',
+  harnessMost: {
+    title: 'Harness load, most',
+    means: 'Of body weight; no step goes over it.',
     unit: '%',
     show: percent,
   },
-  harnessStep: { title: 'Harness, a step', means: 'What a step of it adds, of body weight.', unit: '%', show: percent },
-  harnessMost: { title: 'Harness, at most', means: 'Where it ends, of body weight.', unit: '%', show: percent },
   daysHandsRest: {
-    title: 'Rest of the hands',
-    means: 'So long before a space walk nobody grips or pulls hard.',
+    title: 'Hands rest before a space walk',
+    means: 'Days on which nobody grips or pulls hard.',
     unit: 'days',
     show: days,
   },

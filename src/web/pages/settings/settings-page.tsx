@@ -1,47 +1,65 @@
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { ROUTES } from '#contract/routes.ts';
 import type { HouseWindow } from '#contract/windows/house-window.ts';
-import type { ProgrammesWindow } from '#contract/windows/programmes-window.ts';
+import type { SettingsWindow } from '#contract/windows/settings-window.ts';
 import { Await, Page } from '../../parts/parts.ts';
 import { useHouse, useWindow } from '../../windows.ts';
 import { ExerciseList } from './exercise-list.tsx';
-import { MachineTable } from './machine-table.tsx';
 import { PolicyTable } from './policy-table.tsx';
 import styles from './settings-page.module.css';
 import { Signers } from './signers.tsx';
+import { SitesAndMachines } from './sites-and-machines.tsx';
 
-/** How this house works: who signs, which policies stand, what there is to lift with. */
+/** How this house works: who signs, which policies stand, what there is to train with. */
 export default function SettingsPage() {
+  const house = useHouse();
+  const settings = useWindow<SettingsWindow>(ROUTES.settings);
   return (
-    <Page title="Settings">
-      <Await query={useHouse()}>{(house) => <Settings house={house} />}</Await>
+    <Page title="Settings" lead={<Contents />}>
+      <Await query={house}>
+        {(shown) => <Await query={settings}>{(window) => <Settings house={shown} settings={window} />}</Await>}
+      </Await>
     </Page>
   );
 }
 
-function Settings({ house }: { readonly house: HouseWindow }) {
-  const programmes = useWindow<ProgrammesWindow>(ROUTES.programmes);
-  useGoToAddress(programmes.data !== undefined);
+const Contents = () => (
+  <nav aria-label="On this page" className={`${styles['contents'] ?? ''} on-screen`}>
+    <a href="#signers">Signers</a>
+    <a href="#policies">Policies</a>
+    <a href="#machines">Sites and machines</a>
+    <a href="#exercises">Exercises</a>
+  </nav>
+);
+
+interface SettingsProps {
+  readonly house: HouseWindow;
+  readonly settings: SettingsWindow;
+}
+
+function Settings({ house, settings }: SettingsProps) {
+  const [said, setSaid] = useState<string | null>(null);
+  useGoToAddress();
   return (
     <div className={styles['settings']}>
-      <Signers house={house} />
-      <PolicyTable policies={house.policies} />
-      <MachineTable house={house} />
-      <Await query={programmes}>{({ exercises }) => <ExerciseList exercises={exercises} />}</Await>
+      <output className={said === null ? undefined : styles['said']}>{said}</output>
+      <Signers settings={settings} today={house.today} onSaid={setSaid} />
+      <PolicyTable settings={settings} onSaid={setSaid} />
+      <SitesAndMachines house={house} settings={settings} onSaid={setSaid} />
+      <ExerciseList settings={settings} onSaid={setSaid} />
     </div>
   );
 }
 
 /** An address such as settings#back-squat is drawn after the browser looked for it, and what it names is folded. */
-const useGoToAddress = (isDrawn: boolean): void => {
+const useGoToAddress = (): void => {
   useEffect(() => {
-    if (!isDrawn) return;
     goToAddress();
     addEventListener('hashchange', goToAddress);
     return () => {
       removeEventListener('hashchange', goToAddress);
     };
-  }, [isDrawn]);
+  }, []);
 };
 
 const goToAddress = (): void => {

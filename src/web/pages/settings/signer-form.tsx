@@ -1,48 +1,49 @@
 import { useState } from 'react';
-import type { Problem } from '#contract/problem.ts';
-import type { HouseWindow } from '#contract/windows/house-window.ts';
-import type { Signer } from '#domain/fact.ts';
-import { idOf } from '#domain/identity.ts';
+import type { SettingsWindow } from '#contract/windows/settings-window.ts';
 import { Choice, Field, Fields } from '../../parts/parts.ts';
-import { FactForm, useFactForm, type Build } from '../record/fact-form.tsx';
-import { chosenFrom, typedDay, typedWords } from '../record/typed-values.ts';
-
-const FIELDS = ['signer.name', 'signer.signsFor', 'signer.from', 'signer.until'];
-
-interface Typed {
-  readonly name: string;
-  readonly role: string;
-  readonly signsFor: string;
-  readonly from: string;
-  readonly until: string;
-}
+import { ChangeForm, useChange, type BuildChange } from './change-form.tsx';
+import { SIGNER_LABELS, signerOf, typedSignerOf, type TypedSigner } from './typed-signer.ts';
 
 interface SignerFormProps {
-  readonly house: HouseWindow;
-  readonly onDone: () => void;
+  readonly settings: SettingsWindow;
+  /** Null: somebody new. */
+  readonly of: SettingsWindow['signers'][number] | null;
+  readonly onDone: (said: string | null) => void;
 }
 
 /** A person who may sign; a deputy signs for somebody, between two days. */
-export function SignerForm({ house, onDone }: SignerFormProps) {
-  const form = useFactForm(null, onDone);
-  const [typed, setTyped] = useState<Typed>({ name: '', role: 'deputy', signsFor: '', from: '', until: '' });
-  const type = (key: keyof Typed) => (text: string) => setTyped((before) => ({ ...before, [key]: text }));
-  const { problems } = form;
-  const specialists = house.signers.filter(({ role }) => role === 'specialist');
-  const build: Build = (found) => {
-    const signer = signerOf(typed, specialists, found);
-    return signer === null ? null : [{ kind: 'signs', signer }];
+export function SignerForm({ settings, of, onDone }: SignerFormProps) {
+  const asksWhy = of !== null;
+  const [typed, setTyped] = useState(() => typedSignerOf(of?.signer ?? null));
+  const type = (key: keyof TypedSigner) => (text: string) => setTyped((before) => ({ ...before, [key]: text }));
+  const change = useChange({ supersedes: of?.history[0]?.fact ?? null, labels: SIGNER_LABELS, asksWhy, onDone });
+  const specialists = settings.signers.map(({ signer }) => signer).filter(({ role }) => role === 'specialist');
+  const build: BuildChange = (problems) => {
+    const signer = signerOf(typed, of?.signer ?? null, specialists, problems);
+    return signer && { kind: 'signs', signer };
   };
+  const { problems } = change;
   return (
-    <FactForm form={form} build={build} fields={FIELDS} correcting={null} onCancel={onDone}>
+    <ChangeForm
+      change={change}
+      build={build}
+      labels={SIGNER_LABELS}
+      asksWhy={asksWhy}
+      action={asksWhy ? 'Change' : 'Record'}
+      onCancel={() => onDone(null)}
+    >
       <Fields>
         <Field label="Name" name="signer.name" value={typed.name} onChange={type('name')} problems={problems} isFirst />
-        <Choice
-          label="Role"
-          value={typed.role}
-          onChange={type('role')}
-          options={['deputy', 'specialist', 'physician'].map((role) => ({ value: role, label: role }))}
-        />
+        {of === null && (
+          <Choice
+            label="Role"
+            name="signer.role"
+            value={typed.role}
+            onChange={type('role')}
+            options={['deputy', 'specialist', 'physician'].map((role) => ({ value: role, label: role }))}
+            problems={problems}
+          />
+        )}
       </Fields>
       {typed.role === 'deputy' && (
         <>
@@ -65,7 +66,7 @@ export function SignerForm({ house, onDone }: SignerFormProps) {
               problems={problems}
             />
             <Field
-              label="Until"
+              label="Until, with that day"
               name="signer.until"
               type="date"
               value={typed.until}
@@ -75,28 +76,6 @@ export function SignerForm({ house, onDone }: SignerFormProps) {
           </Fields>
         </>
       )}
-    </FactForm>
+    </ChangeForm>
   );
 }
-
-const signerOf = (typed: Typed, specialists: readonly Signer[], problems: Problem[]): Signer | null => {
-  const name = typedWords(typed.name, 'signer.name', problems);
-  const id = idOf<'signer'>(crypto.randomUUID());
-  if (typed.role !== 'deputy') {
-    const role = typed.role === 'physician' ? 'physician' : 'specialist';
-    return name === null ? null : { id, name, role, signsFor: null, from: null, until: null };
-  }
-  const specialist = chosenFrom(specialists, typed.signsFor, 'signer.signsFor', problems);
-  const from = typedDay(typed.from, 'signer.from', problems);
-  const until = typedDay(typed.until, 'signer.until', problems);
-  if (name === null || specialist === null || from === null || until === null) return null;
-  if (until < from) problems.push(ENDS_BEFORE_IT_BEGINS);
-  return { id, name, role: 'deputy', signsFor: specialist.id, from, until };
-};
-
-const ENDS_BEFORE_IT_BEGINS: Problem = {
-  field: 'signer.until',
-  what: 'The last day is before the first.',
-  why: 'A deputy signs from one day to another.',
-  whatToDo: 'Correct one of them.',
-};

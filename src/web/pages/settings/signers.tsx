@@ -1,15 +1,33 @@
 import { useState } from 'react';
-import type { HouseWindow } from '#contract/windows/house-window.ts';
+import type { SettingsWindow } from '#contract/windows/settings-window.ts';
 import type { Signer } from '#domain/fact.ts';
+import type { Day } from '#units/day.ts';
 import { Button, dateWithYear, Dialog, Table } from '../../parts/parts.ts';
+import { EndDeputyForm } from './end-deputy-form.tsx';
+import { History } from './history.tsx';
+import styles from './settings-page.module.css';
 import { SignerForm } from './signer-form.tsx';
 
+type SignerSetting = SettingsWindow['signers'][number];
+type Doing = { readonly kind: 'add' } | { readonly kind: 'change' | 'end'; readonly of: SignerSetting };
+
+interface SignersProps {
+  readonly settings: SettingsWindow;
+  readonly today: Day;
+  readonly onSaid: (said: string | null) => void;
+}
+
 /** Whose names go under what is written. */
-export function Signers({ house }: { readonly house: HouseWindow }) {
-  const [isAdding, setAdding] = useState(false);
-  const nameOf = (id: Signer['signsFor']): string => house.signers.find((signer) => signer.id === id)?.name ?? '';
+export function Signers({ settings, today, onSaid }: SignersProps) {
+  const [doing, setDoing] = useState<Doing | null>(null);
+  const done = (said: string | null): void => {
+    setDoing(null);
+    onSaid(said);
+  };
+  const nameOf = (id: Signer['signsFor']): string =>
+    settings.signers.find(({ signer }) => signer.id === id)?.signer.name ?? '';
   return (
-    <section aria-label="Signers">
+    <section aria-label="Signers" id="signers">
       <h2>Signers</h2>
       <Table caption="Who signs here" isCaptionHidden isWide={false}>
         <thead>
@@ -19,24 +37,88 @@ export function Signers({ house }: { readonly house: HouseWindow }) {
             <th scope="col">signs for</th>
             <th scope="col">from</th>
             <th scope="col">until</th>
+            <th scope="col" className="on-screen">
+              <span className="unseen">what can be done</span>
+            </th>
           </tr>
         </thead>
         <tbody>
-          {house.signers.map((signer) => (
-            <tr key={signer.id}>
-              <th scope="row">{signer.name}</th>
-              <td>{signer.role}</td>
-              <td>{signer.signsFor === null ? '–' : nameOf(signer.signsFor)}</td>
-              <td>{signer.from === null ? '–' : dateWithYear(signer.from)}</td>
-              <td>{signer.until === null ? '–' : dateWithYear(signer.until)}</td>
-            </tr>
+          {settings.signers.map((each) => (
+            <SignerRow
+              key={each.signer.id}
+              of={each}
+              signsFor={each.signer.signsFor === null ? '–' : nameOf(each.signer.signsFor)}
+              today={today}
+              onDo={setDoing}
+            />
           ))}
         </tbody>
       </Table>
-      <Button onPress={() => setAdding(true)}>Add a signer or deputy</Button>
-      <Dialog title="Add a signer or deputy" isOpen={isAdding} onClose={() => setAdding(false)}>
-        <SignerForm house={house} onDone={() => setAdding(false)} />
-      </Dialog>
+      <Button onPress={() => setDoing({ kind: 'add' })}>Add a signer or deputy</Button>
+      {doing !== null && (
+        <Dialog title={titleOf(doing)} isOpen onClose={() => setDoing(null)} place="side">
+          {doing.kind === 'end' ? (
+            <EndDeputyForm of={doing.of} today={today} onDone={done} />
+          ) : (
+            <SignerForm settings={settings} of={doing.kind === 'change' ? doing.of : null} onDone={done} />
+          )}
+        </Dialog>
+      )}
     </section>
+  );
+}
+
+const titleOf = (doing: Doing): string => {
+  switch (doing.kind) {
+    case 'add':
+      return 'Add a signer or deputy';
+    case 'change':
+      return `Change ${doing.of.signer.name}`;
+    case 'end':
+      return `${doing.of.signer.name} signs no more`;
+  }
+};
+
+interface SignerRowProps {
+  readonly of: SignerSetting;
+  readonly signsFor: string;
+  readonly today: Day;
+  readonly onDo: (doing: Doing) => void;
+}
+
+function SignerRow({ of, signsFor, today, onDo }: SignerRowProps) {
+  const { name, role, from, until } = of.signer;
+  const isOver = until !== null && until < today;
+  return (
+    <tr>
+      <th scope="row">
+        {name}
+        {of.history.length > 1 && (
+          <details className={styles['more']}>
+            <summary className="soft small">how it came to stand</summary>
+            <History history={of.history} wordOf={(field) => (field === 'signsFor' ? 'signs for' : field)} />
+          </details>
+        )}
+      </th>
+      <td>{role}</td>
+      <td>{signsFor}</td>
+      <td>{from === null ? '–' : dateWithYear(from)}</td>
+      <td>
+        {until === null ? '–' : dateWithYear(until)}
+        {isOver && <span className="soft small"> over</span>}
+      </td>
+      <td className="on-screen">
+        <span className={styles['acts']}>
+          <Button kind="link" label={`Change ${name}`} onPress={() => onDo({ kind: 'change', of })}>
+            change
+          </Button>
+          {role === 'deputy' && !isOver && (
+            <Button kind="link" label={`End the time of ${name}`} onPress={() => onDo({ kind: 'end', of })}>
+              end
+            </Button>
+          )}
+        </span>
+      </td>
+    </tr>
   );
 }
