@@ -3,7 +3,7 @@ import { entered } from '#units/entered.ts';
 import { liftsOf, workIncrements } from '#domain/card.ts';
 import { idOf } from '#domain/identity.ts';
 import { recallsUnder } from '#planning/recall.ts';
-import { atTheTop, heavySquat, person, TOP } from './rehearsal/heavy-squat.ts';
+import { atTheTop, heavySquat, livedAsPlanned, person, TOP } from './rehearsal/heavy-squat.ts';
 import { LAUNCH, onFlightDay, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
 
 test('a card issued under a restriction is not against it', () => {
@@ -34,8 +34,7 @@ test('a card issued under a restriction is not against it', () => {
 });
 
 test('two sides of a lift climb together', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 80);
+  const rehearsal = livedAsPlanned(80);
   const sides = rehearsal
     .road(onFlightDay(81), 14)
     .cards.flatMap((card) =>
@@ -72,8 +71,7 @@ test('discomfort holds the load on the ramps too, when a limit falls away', () =
 });
 
 test('no track of a lift overtakes its leading one: a raise is taken once by each', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 120);
+  const rehearsal = livedAsPlanned(120);
   const road = rehearsal.road(onFlightDay(121), 14);
   const inUse = (track: string): number => road.tracks.find((each) => each.track === track)?.last?.increments ?? NaN;
   expect(inUse('squat medium')).toBeLessThan(inUse('squat heavy'));
@@ -81,8 +79,7 @@ test('no track of a lift overtakes its leading one: a raise is taken once by eac
 });
 
 test('a hold holds, also where the leading track has gone up', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 50);
+  const rehearsal = livedAsPlanned(50);
   const before = medium(rehearsal, 57, 50);
   rehearsal.add({
     kind: 'decided',
@@ -112,8 +109,7 @@ const medium = (rehearsal: Rehearsal, flightDay: number, today: number): number 
 };
 
 test('a card from before a back-off neither undoes nor repeats it', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 52);
+  const rehearsal = livedAsPlanned(52);
   const today = onFlightDay(53);
   const [first, second] = rehearsal.issue(today, [onFlightDay(53), onFlightDay(60)]);
   if (!first || !second) throw new Error('Two heavy days were not issued.');
@@ -141,8 +137,7 @@ test('a card from before a back-off neither undoes nor repeats it', () => {
 });
 
 test('discomfort of a session that was called off holds the lift all the same', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 14);
+  const rehearsal = livedAsPlanned(14);
   const day = onFlightDay(15);
   const [document] = rehearsal.issue(day, [day]);
   if (!document) throw new Error('Nothing was issued.');
@@ -213,8 +208,7 @@ test('a limit is held by the calibration of its day', () => {
 });
 
 test('coming back after a limit was lifted wants a typed reason', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 20);
+  const rehearsal = livedAsPlanned(20);
   const limited = rehearsal.add({
     kind: 'restricted',
     person: PERSON,

@@ -159,9 +159,10 @@ test('nothing raises a load without a signature: a planned load over the one in 
 });
 
 test('discomfort of five or more takes both ramps back at once, twice three to four as well, once does not', () => {
+  const lived = new Rehearsal({ sex: 'male', mass: '80', squat: '150', deadlift: '180', heaviestBar: '140' });
+  lived.live(1, 18);
   const stepAfter = (scores: readonly number[]): number | undefined => {
-    const rehearsal = new Rehearsal({ sex: 'male', mass: '80', squat: '150', deadlift: '180', heaviestBar: '140' });
-    rehearsal.live(1, 18);
+    const rehearsal = lived.fork();
     let today = 19;
     for (const score of scores) {
       const card = rehearsal.road(onFlightDay(today)).cards.find((each) => each.state === 'planned');

@@ -4,7 +4,7 @@ import { entered } from '#units/entered.ts';
 import { liftsOf, workIncrements, type CardLift } from '#domain/card.ts';
 import type { SetResult } from '#domain/fact.ts';
 import { idOf, type FactId } from '#domain/identity.ts';
-import { atTheTop, heavySquat, person, TOP } from './rehearsal/heavy-squat.ts';
+import { atTheTop, heavySquat, livedAsPlanned, person, TOP } from './rehearsal/heavy-squat.ts';
 import { LAUNCH, onFlightDay, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
 
 /** Lives flight day 32 so, everything else as planned up to the next heavy day, and answers its squat. */
@@ -86,8 +86,7 @@ test('a rise of two points by next morning counts as the next band', () => {
 });
 
 test('what was not heard earns nothing and resets nothing', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 6);
+  const rehearsal = livedAsPlanned(6);
   const before = rehearsal.road(onFlightDay(9)).lifts.find((lift) => lift.exercise === 'back-squat');
   rehearsal.issue(onFlightDay(8), [onFlightDay(8)]);
   const later = rehearsal.road(onFlightDay(9)).lifts.find((lift) => lift.exercise === 'back-squat');
@@ -123,8 +122,7 @@ test('backing off takes a tenth off at once, and coming back is a raise', () => 
 });
 
 test('a declined ramp step stays declined until there is new evidence', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 10);
+  const rehearsal = livedAsPlanned(10);
   const today = onFlightDay(11);
   const proposal = rehearsal
     .road(today)
@@ -149,8 +147,7 @@ test('a declined ramp step stays declined until there is new evidence', () => {
 });
 
 test('signing a proposal and issuing the card write the same raise', () => {
-  const signed = new Rehearsal(person);
-  signed.live(1, 10);
+  const signed = livedAsPlanned(10);
   const today = onFlightDay(11);
   const proposal = signed.road(today).proposals.find((each) => each.rule === 'ramp step' && each.change !== null);
   const planned = heavySquat(signed, 11);

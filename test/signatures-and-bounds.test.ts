@@ -1,12 +1,11 @@
 import { expect, test } from 'vitest';
 import { entered } from '#units/entered.ts';
 import { workIncrements } from '#domain/card.ts';
-import { atTheTop, heavySquat, person, TOP } from './rehearsal/heavy-squat.ts';
+import { atTheTop, heavySquat, livedAsPlanned, person, TOP } from './rehearsal/heavy-squat.ts';
 import { onFlightDay, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
 
 test('a card that was a raise itself allows no further step, and none without an earned one', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 52);
+  const rehearsal = livedAsPlanned(52);
   // The heavy card of this day carries its own raise to 305.
   rehearsal.live(53, 53, {
     set: (result, item) =>
@@ -20,8 +19,7 @@ test('a card that was a raise itself allows no further step, and none without an
 });
 
 test('a raise that was signed falls with the discomfort that came after it', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 53);
+  const rehearsal = livedAsPlanned(53);
   const today = onFlightDay(54);
   const proposal = rehearsal
     .road(today)
@@ -33,8 +31,7 @@ test('a raise that was signed falls with the discomfort that came after it', () 
 });
 
 test('a raise that was signed falls with repetitions missed after it', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 52);
+  const rehearsal = livedAsPlanned(52);
   const day = onFlightDay(53);
   const [document] = rehearsal.issue(day, [day]);
   if (!document) throw new Error('Nothing was issued.');

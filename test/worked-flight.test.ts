@@ -1,17 +1,15 @@
 import { expect, test } from 'vitest';
 import { liftsOf, workIncrements } from '#domain/card.ts';
 import { FLIGHT_SET } from '#planning/flight-set.ts';
+import { livedAsPlanned, person } from './rehearsal/heavy-squat.ts';
 import { LAUNCH, onFlightDay, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
-import { WORKED, WORKED_PERSON } from './rehearsal/worked.ts';
+import { WORKED } from './rehearsal/worked.ts';
 import { addDays } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
 import { idOf } from '#domain/identity.ts';
 
-const person = WORKED_PERSON;
-
 test('the heavy squat climbs to its full load as worked by hand', () => {
-  const rehearsal = new Rehearsal(person);
-  const cards = rehearsal.live(1, 32);
+  const cards = livedAsPlanned(32).issued;
   for (const worked of WORKED) {
     const document = cards.find((card) => card.card.day === onFlightDay(worked.flightDay));
     const item = document && liftsOf(document.card).find((each) => each.track === 'squat heavy');
@@ -27,8 +25,7 @@ test('the heavy squat climbs to its full load as worked by hand', () => {
 });
 
 test('with both ramps at the top the load comes from the last one, and a clean session raises it by one step', () => {
-  const rehearsal = new Rehearsal(person);
-  const cards = rehearsal.live(1, 53);
+  const cards = livedAsPlanned(53).issued;
   const heavy = (flightDay: number) => {
     const document = cards.find((card) => card.card.day === onFlightDay(flightDay));
     const item = document && liftsOf(document.card).find((each) => each.track === 'squat heavy');
@@ -94,10 +91,21 @@ test('without a bar on record the shoulder-carried lifts of the first fortnight 
 });
 
 test('deriving twice gives the same bytes', () => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, 15);
+  const rehearsal = livedAsPlanned(15);
   const once = rehearsal.road(onFlightDay(16), 28);
   const twice = rehearsal.road(onFlightDay(16), 28);
   expect(JSON.stringify(twice)).toBe(JSON.stringify(once));
   expect(FLIGHT_SET.width).toBeGreaterThan(0);
+});
+
+test('what is planned for a day does not hang on how far ahead the road is laid', () => {
+  const rehearsal = livedAsPlanned(31);
+  const [alone, ahead] = [1, 28].map((days) => {
+    const { cards, rows } = rehearsal.road(onFlightDay(32), days);
+    return { planned: cards.filter((card) => card.state !== 'issued'), rows };
+  });
+  expect(alone?.planned).toHaveLength(1);
+  expect(alone?.planned).toEqual(ahead?.planned.slice(0, 1));
+  expect(alone?.rows.length).toBeGreaterThan(0);
+  expect(alone?.rows).toEqual(ahead?.rows.subarray(0, alone?.rows.length));
 });

@@ -1,24 +1,27 @@
 import { liftsOf, type CardLift } from '#domain/card.ts';
 import { onFlightDay, Rehearsal } from './rehearsal.ts';
+import { WORKED_PERSON } from './worked.ts';
 
-export const person = { sex: 'female', mass: '71.4', squat: '104.714', deadlift: '120', heaviestBar: '102.5' } as const;
+export const person = WORKED_PERSON;
 /** First flight day with both ramps at their top, for somebody who trains as planned. */
 export const TOP = 32;
 
 /** Lived to the first load with both ramps at their top: heavy squat 295 lb on flight day 32. */
-export const atTheTop = (): Rehearsal => {
-  lived ??= livedToTheTop();
-  return lived.fork();
+export const atTheTop = (): Rehearsal => livedAsPlanned(TOP - 1);
+
+/** Every session trained as planned up to the end of a flight day, to be gone on with by every test in its own way. */
+export const livedAsPlanned = (flightDay: number): Rehearsal => {
+  for (let day = ends.length; day <= flightDay; day += 1) {
+    flight.live(day, day);
+    ends[day] = flight.fork();
+  }
+  return (ends[flightDay] as Rehearsal).fork();
 };
 
-/** Lived once, and gone on with by every test in its own way. */
-let lived: Rehearsal | null = null;
-
-const livedToTheTop = (): Rehearsal => {
-  const rehearsal = new Rehearsal(person);
-  rehearsal.live(1, TOP - 1);
-  return rehearsal;
-};
+/** Lived once, as far as any test has asked. */
+const flight = new Rehearsal(person);
+/** The flight at the end of each flight day; 0: before the first. */
+const ends: Rehearsal[] = [flight.fork()];
 
 export const heavySquat = (rehearsal: Rehearsal, flightDay: number): CardLift => {
   const card = rehearsal.road(onFlightDay(flightDay), 1).cards.find((each) => each.state === 'planned');

@@ -6,7 +6,7 @@ import type { Draft, Fact, FactBody, Sequence, SetResult, Signer } from '#domain
 import { idOf, instant, type FactId, type PersonId, type ProgrammeVersionId } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { knownAt, type Known } from '#domain/known.ts';
-import { endOfLog, enterInLog } from '#domain/log.ts';
+import { endOfLog, enterInLog, factsOfKind } from '#domain/log.ts';
 import type { Road } from '#domain/road.ts';
 import { derive } from '#planning/derive.ts';
 import { issueDocuments } from '#planning/issue.ts';
@@ -48,20 +48,35 @@ export interface Doing {
   readonly set?: (result: SetResult, item: CardLift) => SetResult;
 }
 
+const entryOf = (body: FactBody, id: string, place: number, supersedes: FactId | null = null): Fact => {
+  const draft: Draft = {
+    id: idOf(id),
+    body,
+    recordedBy: SIGNER.id,
+    supersedes,
+    reason: supersedes ? 'corrected' : null,
+  };
+  return enterInLog(draft, place as Sequence, RECORDED_AT);
+};
+
+/** How every rehearsal begins, entered once for all of them. */
+const SHIPPED: readonly Fact[] = shippedFacts().map((body, place) => entryOf(body, `id-${place + 1}`, place + 1));
+
 /** A log in memory that lives through issuing and training with the real rules. */
 export class Rehearsal {
-  #log: Fact[] = [];
+  #log: readonly Fact[] = [];
   #ids = 0;
 
   constructor(begin: BodySketch | { readonly log: readonly Fact[]; readonly ids: number }) {
     if ('log' in begin) {
-      this.#log = [...begin.log];
+      this.#log = begin.log;
       this.#ids = begin.ids;
     } else this.#introduce(begin);
   }
 
   #introduce(body: BodySketch): void {
-    for (const fact of shippedFacts()) this.add(fact);
+    this.#log = SHIPPED;
+    this.#ids = SHIPPED.length;
     this.add({ kind: 'signs', signer: SIGNER });
     this.add({
       kind: 'introduced',
@@ -118,6 +133,13 @@ export class Rehearsal {
     return this.#log;
   }
 
+  /** Every card that was issued, in order. */
+  get issued(): readonly IssuedCard[] {
+    return factsOfKind(this.#log, 'decided').flatMap(({ decision }) =>
+      decision.kind === 'issue' ? [decision.card] : [],
+    );
+  }
+
   get end(): Sequence {
     return endOfLog(this.#log);
   }
@@ -128,14 +150,7 @@ export class Rehearsal {
   }
 
   add(body: FactBody, supersedes: FactId | null = null): Fact {
-    const draft: Draft = {
-      id: idOf(this.newId()),
-      body,
-      recordedBy: SIGNER.id,
-      supersedes,
-      reason: supersedes ? 'corrected' : null,
-    };
-    const fact = enterInLog(draft, (this.end + 1) as Sequence, RECORDED_AT);
+    const fact = entryOf(body, this.newId(), this.end + 1, supersedes);
     this.#log = [...this.#log, fact];
     return fact;
   }
@@ -165,8 +180,13 @@ export class Rehearsal {
     return derive(this.known(), today, addDays(today, days - 1));
   }
 
-  issue(today: Day, days: readonly Day[], reasons: Readonly<Record<string, string>> = {}): readonly IssuedCard[] {
-    const issuing = issueDocuments(this.known(), this.road(today, 28), days, {
+  issue(
+    today: Day,
+    days: readonly Day[],
+    reasons: Readonly<Record<string, string>> = {},
+    road: Road = this.road(today, 28),
+  ): readonly IssuedCard[] {
+    const issuing = issueDocuments(this.known(), road, days, {
       signer: SIGNER,
       signsFor: null,
       issuedAt: RECORDED_AT,
@@ -224,16 +244,14 @@ export class Rehearsal {
     const lived: IssuedCard[] = [];
     for (let flightDay = from; flightDay <= to; flightDay += 1) {
       const today = onFlightDay(flightDay);
-      if (!this.road(today, 1).cards.some((card) => card.day === today && card.state === 'planned')) continue;
-      const [document] = this.issue(
-        today,
-        [today],
-        Object.fromEntries(
-          this.road(today, 1).cards.flatMap((card) =>
-            card.state === 'planned' ? card.card.items.map((item) => [item.track, 'rehearsed'] as const) : [],
-          ),
-        ),
+      const road = this.road(today, 1);
+      const items = road.cards.flatMap((card) =>
+        card.state === 'planned' && card.day === today ? card.card.items : [],
       );
+      if (items.length === 0) continue;
+      const reasons = Object.fromEntries(items.map((item) => [item.track, 'rehearsed'] as const));
+      // What is planned for a day does not hang on how far ahead the road is laid.
+      const [document] = this.issue(today, [today], reasons, road);
       if (!document) continue;
       this.train(document, doing);
       lived.push(document);
