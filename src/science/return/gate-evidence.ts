@@ -41,15 +41,19 @@ export interface GateEvidence {
   readonly judgements: readonly Judgement[];
 }
 
-const daysOf = (evidence: GateEvidence): readonly (readonly [what: string, on: number])[] => [
-  ['entering the stage', evidence.enteredStage],
-  ...GATE_ITEM_KEYS.flatMap((key) => (evidence.scores[key] ?? []).map(({ on }) => [`a test of ${key}`, on] as const)),
-  ...evidence.standTests.map(({ on }) => ['a stand test', on] as const),
-  ...evidence.balanceTests.map(({ on }) => ['a test of standing balance', on] as const),
-  ...evidence.sickness.map(({ on }) => ['a report of motion sickness', on] as const),
-  ...evidence.pain.map(({ on }) => ['a report of pain', on] as const),
-  ...evidence.redFlags.map(({ on }) => ['a red flag', on] as const),
-  ...evidence.judgements.map(({ on }) => ['a judgement', on] as const),
+interface Dated {
+  readonly on: number;
+}
+
+const datedIn = (evidence: GateEvidence): readonly (readonly [what: string, dated: readonly Dated[]])[] => [
+  ['entering the stage', [{ on: evidence.enteredStage }]],
+  ...GATE_ITEM_KEYS.map((key) => [`a test of ${key}`, evidence.scores[key] ?? []] as const),
+  ['a stand test', evidence.standTests],
+  ['a test of standing balance', evidence.balanceTests],
+  ['a report of motion sickness', evidence.sickness],
+  ['a report of pain', evidence.pain],
+  ['a red flag', evidence.redFlags],
+  ['a judgement', evidence.judgements],
 ];
 
 const outside = (what: string, value: number, high: number): readonly string[] =>
@@ -59,8 +63,10 @@ const outside = (what: string, value: number, high: number): readonly string[] =
 export const evidenceFaults = (evidence: GateEvidence): readonly string[] => {
   if (!(evidence.today >= 0)) return [`The day must be days since landing; it is ${evidence.today}.`];
   return [
-    ...daysOf(evidence).flatMap(([what, on]) =>
-      on >= 0 && on <= evidence.today ? [] : [`The day of ${what} must lie between landing and today; it is ${on}.`],
+    ...datedIn(evidence).flatMap(([what, dated]) =>
+      dated
+        .filter(({ on }) => !(on >= 0 && on <= evidence.today))
+        .map(({ on }) => `The day of ${what} must lie between landing and today; it is ${on}.`),
     ),
     ...Object.values(evidence.scores).flatMap((tests) =>
       (tests ?? []).flatMap(({ score }) => outside('A score in percent', score, 200)),

@@ -39,8 +39,8 @@ export const clipped = (level: number): number => Math.min(CLIP[1], Math.max(CLI
 /** Log weight of one curve, less a constant. */
 const logWeight = (loss: number, decays: readonly number[], levels: readonly number[], sigma: number): number => {
   let squares = 0;
-  for (const [place, decay] of decays.entries()) {
-    const residual = ((levels[place] ?? 0) - (100 - loss * decay)) / sigma;
+  for (let place = 0; place < decays.length; place += 1) {
+    const residual = ((levels[place] ?? 0) - (100 - loss * (decays[place] ?? 0))) / sigma;
     squares += residual * residual;
   }
   return -squares / 2;
@@ -66,24 +66,46 @@ export const recoveryPosterior = (
       node += 1;
     }
   }
-  const largest = weight.reduce((most, each) => Math.max(most, each), -Infinity);
-  const raw = weight.map((each) => Math.exp(each - largest));
-  const total = raw.reduce((sum, each) => sum + each, 0);
-  return { loss, timeConstant, weight: raw.map((each) => each / total) };
+  return { loss, timeConstant, weight: sharesOf(weight) };
+};
+
+/** Log weights as shares of one. Plain loops over a grid this large take a third of the time of `map` and `reduce`. */
+const sharesOf = (logWeights: Float64Array): Float64Array => {
+  let largest = -Infinity;
+  for (const each of logWeights) largest = Math.max(largest, each);
+  const shares = new Float64Array(logWeights.length);
+  let total = 0;
+  for (let node = 0; node < shares.length; node += 1) {
+    const raw = Math.exp((logWeights[node] ?? 0) - largest);
+    shares[node] = raw;
+    total += raw;
+  }
+  for (let node = 0; node < shares.length; node += 1) shares[node] = (shares[node] ?? 0) / total;
+  return shares;
 };
 
 /** What each curve of the grid gives for something. */
 export const overCurves = (
   { loss, timeConstant }: Posterior,
   of: (loss: number, timeConstant: number) => number,
-): Float64Array => loss.map((each, node) => of(each, timeConstant[node] ?? 0));
+): Float64Array => {
+  const values = new Float64Array(loss.length);
+  for (let node = 0; node < values.length; node += 1) values[node] = of(loss[node] ?? 0, timeConstant[node] ?? 0);
+  return values;
+};
 
-export const posteriorMean = ({ weight }: Posterior, values: Float64Array): number =>
-  values.reduce((sum, value, node) => sum + value * (weight[node] ?? 0), 0);
+export const posteriorMean = ({ weight }: Posterior, values: Float64Array): number => {
+  let sum = 0;
+  for (let node = 0; node < values.length; node += 1) sum += (values[node] ?? 0) * (weight[node] ?? 0);
+  return sum;
+};
 
 /** Share of the belief in values at or over a bound. */
-export const posteriorShare = ({ weight }: Posterior, values: Float64Array, atLeast: number): number =>
-  values.reduce((sum, value, node) => sum + (value >= atLeast ? (weight[node] ?? 0) : 0), 0);
+export const posteriorShare = ({ weight }: Posterior, values: Float64Array, atLeast: number): number => {
+  let sum = 0;
+  for (let node = 0; node < values.length; node += 1) if ((values[node] ?? 0) >= atLeast) sum += weight[node] ?? 0;
+  return sum;
+};
 
 /** Share of the belief in values up to and with a bound. */
 const shareUpTo = (weight: Float64Array, values: Float64Array, bound: number): number => {
