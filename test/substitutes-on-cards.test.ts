@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { addDays } from '#units/day.ts';
-import type { Card } from '#domain/card.ts';
+import type { Card, CardItem } from '#domain/card.ts';
 import type { Machine } from '#domain/catalogue.ts';
 import { idOf } from '#domain/identity.ts';
 import type { RestrictionScope } from '#domain/restriction.ts';
@@ -55,18 +55,49 @@ const planned = (rehearsal: Rehearsal): { readonly card: Card; readonly gaps: re
 const saidOf = (rehearsal: Rehearsal, exercise: string): string | undefined =>
   planned(rehearsal).card.leftOut.find(({ exerciseName }) => exerciseName === exercise)?.says;
 
-test('where there is no bar the card says what to do instead, what that covers and what it does not', () => {
+/** What stands on the card in place of an exercise, and why. */
+const insteadOf = (rehearsal: Rehearsal, exercise: string): CardItem | undefined =>
+  planned(rehearsal).card.items.find(({ says }) => says.some((each) => each.startsWith(`instead of ${exercise}:`)));
+
+test('where there is no bar the card holds what is done instead, what that covers and what it does not', () => {
   const rehearsal = travelling(['dumbbells']);
-  expect(saidOf(rehearsal, 'Back squat')).toBe(
-    'left out: there is no free bar here; instead: Box squat with dumbbells, covers strength 0.85, power 0.6',
-  );
-  expect(saidOf(rehearsal, 'Bench press')).toBe(
-    'left out: there is no free bar here; instead: the same with dumbbells, with a load of its own, first session at RPE 6 or less',
+  const squat = insteadOf(rehearsal, 'back squat');
+  expect(squat?.says).toContain('instead of back squat: Box squat with dumbbells, covers strength 0.85, power 0.6');
+  expect(squat).toMatchObject({
+    kind: 'lift',
+    exercise: 'box-squat',
+    basis: 'effort',
+    leading: false,
+    shouldFeel: [5, 6],
+  });
+  expect(insteadOf(rehearsal, 'bench press')).toMatchObject({
+    exercise: 'bench-press',
+    machineName: 'dumbbells',
+    shouldFeel: [5, 6],
+    says: [expect.stringContaining('the same with dumbbells, with a load of its own, first session at RPE 6 or less')],
+  });
+});
+
+test('what is done instead has a track of its own: it moves no load of the lift that it stands in for', () => {
+  const rehearsal = travelling(['dumbbells']);
+  const tracks = planned(rehearsal).card.items.map(({ track }) => track);
+  expect(tracks).toContain('general squat, box-squat dumbbells');
+  expect(tracks).not.toContain('general squat');
+});
+
+test('where there is nothing at all the body itself is what is left', () => {
+  const rehearsal = travelling([]);
+  const squat = insteadOf(rehearsal, 'back squat');
+  expect(squat).toMatchObject({ kind: 'drill', exercise: 'body-weight-squat', means: 'body weight' });
+  expect(saidOf(rehearsal, 'Bent-over row')).toBe(
+    'left out: there is no free bar here; instead: Cord row with a band, if it is there, covers strength 0.6, grip 0.2',
   );
 });
 
 test('a session of which nothing is left is shown, and cannot be issued', () => {
-  const { card, gaps } = planned(travelling([]));
+  const rehearsal = travelling([]);
+  restrict(rehearsal, { kind: 'all' }, true);
+  const { card, gaps } = planned(rehearsal);
   expect([card.items, card.minutes]).toEqual([[], []]);
   expect(card.leftOut.map(({ exerciseName }) => exerciseName)).toContain('Back squat');
   expect(gaps).toContain('Nothing is left of this session.');
@@ -78,10 +109,10 @@ test('what a physician forbids is never offered, and nothing stands in for a lif
   expect(saidOf(noKnees, 'Back squat')).toBe('left out: there is no free bar here');
   const noBoxes = travelling(['dumbbells']);
   restrict(noBoxes, { kind: 'exercise', exercise: idOf('box-squat') }, true);
-  expect(saidOf(noBoxes, 'Back squat')).toContain('instead: Single-leg squat with dumbbells');
+  expect(insteadOf(noBoxes, 'back squat')).toMatchObject({ exercise: 'single-leg-squat', machineName: 'dumbbells' });
   const easy = travelling(['dumbbells']);
   restrict(easy, { kind: 'pattern', pattern: 'squat' }, false);
-  expect(saidOf(easy, 'Back squat')).toMatch(/Box squat with dumbbells, .*; the physician's limit holds for it too$/);
+  expect(insteadOf(easy, 'back squat')?.says).toContain('limited by the physician: effort at most RPE 6');
 });
 
 test('machines that are out of service stand in for nothing', () => {
@@ -120,13 +151,13 @@ test('nobody behind the gates is sent under a bar in place of a machine', () => 
   };
   rehearsal.add({ kind: 'catalogued', entry: { kind: 'programme', version: onMachine } });
   rehearsal.follow(onMachine.id, -730);
-  expect(saidOf(rehearsal, 'Back squat')).toContain(
-    'instead: Body-weight squat with body weight alone, covers strength 0.2, power 0.1',
+  expect(insteadOf(rehearsal, 'back squat')?.says).toContain(
+    'instead of back squat: Body-weight squat with body weight alone, covers strength 0.2, power 0.1',
   );
   const tested = rehearsal.fork();
   tested.test('back-squat', '100', addDays(MONDAY, -10));
-  expect(saidOf(tested, 'Back squat')).toContain('instead: the same with the free bar');
+  expect(insteadOf(tested, 'back squat')).toMatchObject({ exercise: 'back-squat', machineName: FREE_BAR.name });
   const learning = rehearsal.fork();
   learning.test('goblet-squat', '16', addDays(MONDAY, -10));
-  expect(saidOf(learning, 'Back squat')).not.toContain('the free bar,');
+  expect(insteadOf(learning, 'back squat')).toMatchObject({ exercise: 'body-weight-squat' });
 });

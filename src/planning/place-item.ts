@@ -6,12 +6,13 @@ import { adjustmentsOn, type StandingAdjustment } from './adjustments.ts';
 import { itemAsWritten } from './as-written.ts';
 import { isInFlight, machineOn } from './machine-on.ts';
 import { planBouts } from './plan-bouts.ts';
-import type { PlanContext } from './plan-context.ts';
+import { isMachineOut, type PlanContext } from './plan-context.ts';
 import { planDrill } from './plan-drill.ts';
 import { planItem, type PlannedItem } from './plan-item.ts';
 import type { Progress } from './progress.ts';
 import type { FoundSession } from './session-on.ts';
 import { isBehindBar } from './squat-gates.ts';
+import { standInFor } from './stand-in.ts';
 import { insteadHere } from './substitute-here.ts';
 
 /** An item of a session where a person trains on a day, planned or left out with a reason. */
@@ -47,9 +48,25 @@ export const placeItem = (
     );
   if (item.kind === 'lift' && isTooEarly(context, on))
     return { item, exercise, machine, planned: { kind: 'left out', says: tooEarly(context), gap: false, early: true } };
-  if (means.kind === 'none')
-    return out(`left out: there is no ${item.machineKind} here${insteadHere(context, exercise, on)}`, false);
+  if (means.kind === 'none') return instead(context, progress, { on, found, item, exercise }, means.says);
   return { item, exercise, machine, planned: planned(context, progress, { on, found, item, exercise, machine }) };
+};
+
+/** Another exercise, or the same on something else, where the machine is not there; else left out, with what could be done. */
+const instead = (context: PlanContext, progress: Progress, at: Omit<At, 'machine'>, why: string): Placed => {
+  const { on, found, item, exercise } = at;
+  const isLeftOut = adjustmentsOn(context, on).some(
+    ({ track, change }) => track === item.track && change.kind === 'leave out',
+  );
+  const standIn = isLeftOut ? null : standInFor(context, item, exercise, on);
+  if (!standIn) {
+    const says = isLeftOut ? 'left out: by agreement' : `left out: ${why}${insteadHere(context, exercise, on)}`;
+    return { item, exercise, machine: null, planned: { kind: 'left out', says, gap: false } };
+  }
+  const { says, ...placed } = standIn;
+  const plan = planned(context, progress, { on, found, ...placed });
+  const shown = plan.kind === 'item' ? { ...plan, item: { ...plan.item, says: [says, ...plan.item.says] } } : plan;
+  return { ...placed, planned: shown };
 };
 
 /** Whom an item is meant for. */
@@ -76,7 +93,10 @@ const isTooEarly = ({ known }: PlanContext, on: Day): boolean =>
 const tooEarly = ({ known }: PlanContext): string =>
   `left out: nothing resistive before flight day ${known.house.policies.firstResistiveFlightDay}`;
 
-type Means = { readonly kind: 'machine'; readonly machine: Machine } | { readonly kind: 'loose' | 'none' };
+type Means =
+  | { readonly kind: 'machine'; readonly machine: Machine }
+  | { readonly kind: 'loose' }
+  | { readonly kind: 'none'; readonly says: string };
 
 const isLoose = (kind: MachineKind | LooseKind): kind is LooseKind => LOOSE_KINDS.some((each) => each === kind);
 
@@ -84,10 +104,15 @@ const isLoose = (kind: MachineKind | LooseKind): kind is LooseKind => LOOSE_KIND
 const meansOn = ({ known }: PlanContext, kind: MachineKind | LooseKind, on: Day): Means => {
   if (!isLoose(kind)) {
     const machine = machineOn(known, kind, on);
-    return machine ? { kind: 'machine', machine } : { kind: 'none' };
+    if (!machine) return { kind: 'none', says: `there is no ${kind} here` };
+    return isMachineOut(machine, on)
+      ? { kind: 'none', says: `the ${kind} is out of service` }
+      : { kind: 'machine', machine };
   }
   const needsWeight = kind === 'body weight' || kind === 'hanging bar';
-  return needsWeight && isInFlight(known, on) ? { kind: 'none' } : { kind: 'loose' };
+  return needsWeight && isInFlight(known, on)
+    ? { kind: 'none', says: `weightless, there is no ${kind}` }
+    : { kind: 'loose' };
 };
 
 interface At {

@@ -11,19 +11,26 @@ import { isBehindGates, mayCarryBar } from './squat-gates.ts';
  */
 export const insteadHere = (context: PlanContext, exercise: Exercise, on: Day): string => {
   if (exercise.substitutes.length === 0 || isForbidden(context, exercise, on)) return '';
-  const [best] = insteadOf(exercise, meansOn(context, on), context.known.house.exercises).filter(
-    (each) => !isForbidden(context, each.exercise, on) && !isBehindGate(context, each, on),
-  );
+  const best = bestInsteadOn(context, exercise, on);
   if (!best) return '; nothing here stands in for it';
   const bound = restrictionsOn(context, best.exercise, on).length > 0;
   return `; instead: ${best.says}${bound ? "; the physician's limit holds for it too" : ''}`;
 };
+
+/** The first of what can be done instead of an exercise on a day, or null where nothing can, or where it is forbidden itself. */
+export const bestInsteadOn = (context: PlanContext, exercise: Exercise, on: Day): Instead | null =>
+  exercise.substitutes.length === 0 || isForbidden(context, exercise, on)
+    ? null
+    : (insteadOf(exercise, meansOn(context, on), context.known.house.exercises).find(
+        (each) => !isForbidden(context, each.exercise, on) && !isBehindGate(context, each, on),
+      ) ?? null);
 
 /** What there is to train with: machines in service, and on the ground the weight of the body. */
 const meansOn = (context: PlanContext, on: Day): readonly Means[] => [
   ...machinesOn(context.known, on)
     .filter((machine) => !isMachineOut(machine, on))
     .map(({ kind }) => kind),
+  'no gear' as const,
   ...(isInFlight(context.known, on) ? [] : (['body weight'] as const)),
 ];
 
