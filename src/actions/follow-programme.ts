@@ -43,7 +43,10 @@ export const followProgramme = async (
     }),
   );
 
-const followingProblems = (known: Known, { programme, from }: Following): readonly Problem[] => [
+export const followingProblems = (
+  known: Known,
+  { programme, from }: Pick<Following, 'programme' | 'from'>,
+): readonly Problem[] => [
   ...(known.house.programmes.has(programme) ? [] : [noSuchProgramme()]),
   ...(known.mission ? [] : [noMission(known.name)]),
   ...(known.assignment?.team === 'another team' ? [anotherTeam(known.name)] : []),

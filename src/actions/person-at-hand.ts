@@ -41,7 +41,7 @@ export const personAtHand = (log: readonly Fact[], today: Day, asked: Asked): Pe
 };
 
 /** Has anything about the person or the house been recorded since? Other people's entries change nothing here. */
-const hasMovedOn = (log: readonly Fact[], person: PersonId, basis: number): boolean =>
+export const hasMovedOn = (log: readonly Fact[], person: PersonId | null, basis: number): boolean =>
   basis > (log.at(-1)?.sequence ?? 0) ||
   log.some((fact) => fact.sequence > (basis as Sequence) && [person, null].includes(personOf(fact)));
 

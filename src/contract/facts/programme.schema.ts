@@ -133,7 +133,10 @@ const phaseInFlightDays = record({ ...phaseContent, flightDays }).transform(
   }),
 );
 
-const phase = z.union([record({ ...phaseContent, span }), phaseInFlightDays]) satisfies z.ZodType<ProgrammePhase>;
+/** A phase as it is written today. */
+export const programmePhase = record({ ...phaseContent, span }) satisfies z.ZodType<ProgrammePhase>;
+
+const phase = z.union([programmePhase, phaseInFlightDays]) satisfies z.ZodType<ProgrammePhase>;
 
 export const programmeVersion = record({
   programme: identity<ProgrammeId>(),

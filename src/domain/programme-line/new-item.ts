@@ -1,7 +1,6 @@
 import { LOOSE_KINDS, type Exercise, type LooseKind, type MachineKind } from '../catalogue.ts';
 import type { ItemId, TrackId } from '../identity.ts';
 import type { BoutsItem, DrillItem, LiftItem, ProgrammeItem } from '../programme.ts';
-import { USUAL_RULES } from './lift-line.ts';
 
 /** Where a new item comes to stand: the session knows names that are not taken, and what stands beside it. */
 export interface PlaceOfItem {
