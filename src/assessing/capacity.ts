@@ -30,8 +30,16 @@ export type CapacityReading =
 /** Repetitions that the capacity of an exercise is the maximum of, where it is measured at all. */
 export const repetitionsOf = (source: CapacitySource): number => (source.kind === 'repetition maximum' ? source.of : 1);
 
-/** A reader of capacities: each key is filtered once, however many days ask. */
-export const capacityReader = (known: Known) => {
+/** A reader of capacities: each key is filtered once, however many days ask, and whoever asks of the same facts. */
+export const capacityReader = (known: Known): CapacityReader => {
+  const kept = readers.get(known) ?? makeReader(known);
+  readers.set(known, kept);
+  return kept;
+};
+
+const readers = new WeakMap<Known, CapacityReader>();
+
+const makeReader = (known: Known) => {
   const traces = new Map<string, CapacityTrace | null>();
   const trace = (exercise: Exercise, machine: Machine): CapacityTrace | null => {
     const name = `${exercise.id} ${machine.gravity} ${capacityMachine(machine)}`;
@@ -47,7 +55,7 @@ export const capacityReader = (known: Known) => {
   };
 };
 
-export type CapacityReader = ReturnType<typeof capacityReader>;
+export type CapacityReader = ReturnType<typeof makeReader>;
 type TraceOf = (exercise: Exercise, machine: Machine) => CapacityTrace | null;
 
 const readCapacity = (

@@ -13,7 +13,16 @@ import type { Reading } from './observation.ts';
 import { readSet, reserveOf, type ReserveReading, type SetReading } from './read-set.ts';
 
 /** Issued cards of a person by identity. */
-export const issuedCards = (known: Known): ReadonlyMap<CardId, IssuedCard> =>
+export const issuedCards = (known: Known): ReadonlyMap<CardId, IssuedCard> => {
+  const kept = cardsByIdentity.get(known) ?? cardsOf(known);
+  cardsByIdentity.set(known, kept);
+  return kept;
+};
+
+/** Every key of every exercise asks for them. */
+const cardsByIdentity = new WeakMap<Known, ReadonlyMap<CardId, IssuedCard>>();
+
+const cardsOf = (known: Known): ReadonlyMap<CardId, IssuedCard> =>
   new Map(
     ofKind(known, 'decided').flatMap(({ decision }) =>
       decision.kind === 'issue' ? [[decision.card.id, decision.card] as const] : [],

@@ -124,8 +124,17 @@ export const personOf = (fact: Fact): PersonId | null => {
   return 'person' in fact ? fact.person : null;
 };
 
-export const ofKind = <Kind extends FactKind>(known: Known, kind: Kind): readonly Fact<Kind>[] =>
-  factsOfKind(known.facts, kind);
+export const ofKind = <Kind extends FactKind>({ facts }: Known, kind: Kind): readonly Fact<Kind>[] => {
+  const sifted = siftedByKind.get(facts) ?? new Map<FactKind, readonly Fact[]>();
+  siftedByKind.set(facts, sifted);
+  const found = sifted.get(kind) ?? factsOfKind(facts, kind);
+  sifted.set(kind, found);
+  // Whatever stands under a kind was sifted by it.
+  return found as readonly Fact<Kind>[];
+};
+
+/** Facts never change, and planning asks for the same kinds thousands of times: each is sifted out once. */
+const siftedByKind = new WeakMap<readonly Fact[], Map<FactKind, readonly Fact[]>>();
 
 /** Last body mass on or before a day [kg], with its fact; null where none was measured by then. */
 export const bodyMassOn = (
