@@ -15,14 +15,19 @@ const isReading = ({ path }: Source): boolean =>
   path.startsWith('src/web/pages/evidence/') || path === 'src/main/references-text.ts';
 
 /** The files that a file imports or re-exports, from the root. */
-const targetsOf = (source: Source): readonly string[] =>
-  importsOf(source).map((specifier) =>
-    specifier.startsWith('#')
-      ? `src/${specifier.slice(1)}`
-      : specifier.startsWith('.')
-        ? posix.join(posix.dirname(source.path), specifier)
-        : specifier,
-  );
+const targetsOf = (source: Source): readonly string[] => {
+  const targets = targetsBySource.get(source) ?? importsOf(source).map((specifier) => targetOf(source, specifier));
+  targetsBySource.set(source, targets);
+  return targets;
+};
+
+/** Every test asks all files. */
+const targetsBySource = new WeakMap<Source, readonly string[]>();
+
+const targetOf = ({ path }: Source, specifier: string): string => {
+  if (specifier.startsWith('#')) return `src/${specifier.slice(1)}`;
+  return specifier.startsWith('.') ? posix.join(posix.dirname(path), specifier) : specifier;
+};
 
 const importersOf = (guarded: RegExp, among: readonly Source[] = sources): readonly string[] =>
   among

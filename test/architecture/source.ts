@@ -25,15 +25,22 @@ export const isTest = ({ path }: Source): boolean => /\.(test|bench|setup)\.tsx?
 /** The first folder under src, or '' elsewhere. */
 export const layerOf = (path: string): string => /^src\/([^/]+)\//.exec(path)?.[1] ?? '';
 
-const parsed = new WeakMap<Source, ESTree.Program>();
+interface Parsed {
+  readonly text: string;
+  readonly program: ESTree.Program;
+}
 
-const programOf = (source: Source): ESTree.Program => {
-  const known = parsed.get(source);
-  if (known) return known;
-  const { program, errors } = parseSync(source.path, source.text);
+/** By path: several tests read the same file, and each of them asks for its syntax many times. */
+const parsed = new Map<string, Parsed>();
+
+/** The syntax of a file. */
+export const programOf = ({ path, text }: Source): ESTree.Program => {
+  const known = parsed.get(path);
+  if (known?.text === text) return known.program;
+  const { program, errors } = parseSync(path, text);
   const [first] = errors;
-  if (first) throw new SyntaxError(`${source.path}: ${first.message}`);
-  parsed.set(source, program);
+  if (first) throw new SyntaxError(`${path}: ${first.message}`);
+  parsed.set(path, { text, program });
   return program;
 };
 

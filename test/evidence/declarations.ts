@@ -1,5 +1,4 @@
-import { parseSync } from 'vite';
-import type { Source } from '../architecture/source.ts';
+import { programOf, type Source } from '../architecture/source.ts';
 
 /** What a file declares at its top, and what each of these names in turn. */
 
@@ -114,7 +113,7 @@ export const moduleOf = (source: Source): Module => {
       if (isExported) exports.set(name, name);
     }
   };
-  for (const statement of parseSync(source.path, source.text).program.body as unknown as readonly Node[]) {
+  for (const statement of programOf(source).body as unknown as readonly Node[]) {
     const from = literalOf(statement['source']);
     if (statement['type'] === 'ImportDeclaration')
       for (const [, specifier] of childrenOf(statement).filter(([key]) => key === 'specifiers'))
