@@ -1,5 +1,5 @@
 import { startTransition, useEffect, useEffectEvent, useState } from 'react';
-import { useIsPrinting } from './printing.ts';
+import { useIsPrinting } from '../../parts/printing.ts';
 
 /** Chapters drawn at first, and below one that is gone to: more than a window holds. */
 const AT_FIRST = 2;

@@ -6,7 +6,7 @@ import { Button } from '../../parts/button.tsx';
 import { useShortcut } from '../../parts/shortcut.ts';
 import { WriteLine } from '../sheet/write-line.tsx';
 import { CopyLift } from './copy-lift.tsx';
-import { LiftRow } from './lift-row.tsx';
+import { LiftRow, NEAR } from './lift-row.tsx';
 import { columnsOf } from './lift-columns.ts';
 import styles from './lift.module.css';
 
@@ -105,8 +105,8 @@ interface LiftTableProps {
   readonly onRow: (row: number) => void;
 }
 
-const Head = ({ children, isNumber = false }: { readonly children: ReactNode; readonly isNumber?: boolean }) => (
-  <th scope="col" className={isNumber ? 'number' : undefined}>
+const Head = ({ children, isFar = false }: { readonly children: ReactNode; readonly isFar?: boolean }) => (
+  <th scope="col" className={isFar ? styles['far'] : undefined}>
     {children}
   </th>
 );
@@ -128,8 +128,10 @@ const LiftTable = ({ lift, at, onKeyDown, onRow }: LiftTableProps) => {
         <thead>
           <tr>
             <Head>person</Head>
-            {past.map((says) => (
-              <Head key={says}>{says}</Head>
+            {past.map((says, place) => (
+              <Head key={says} isFar={place < past.length - NEAR}>
+                {says}
+              </Head>
             ))}
             {ahead.map((says) => (
               <Head key={says}>{says}</Head>

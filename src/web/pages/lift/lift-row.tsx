@@ -10,8 +10,8 @@ const stateOf = ({ state, gaps }: LiftSession): string => {
   return gaps.length > 0 ? 'cannot be issued' : 'can be issued';
 };
 
-const PastCell = ({ session }: { readonly session: LiftSession | null }) => (
-  <td className={styles['session']}>
+const PastCell = ({ session, isFar }: { readonly session: LiftSession | null; readonly isFar: boolean }) => (
+  <td className={join(styles['session'], isFar && styles['far'])}>
     {session ? (
       <>
         <span className={styles['day']}>{session.missionDay}</span>
@@ -38,7 +38,7 @@ const AheadCell = ({ session }: { readonly session: LiftSession | null }) => (
         {session.cell.limits
           .filter(({ binds }) => binds)
           .map(({ says }) => (
-            <span key={says} className={styles['held']}>
+            <span key={says} className={styles['held']} title={says}>
               ⊤ {says}
             </span>
           ))}
@@ -62,6 +62,9 @@ export interface LiftRowProps {
   readonly children: ReactNode;
 }
 
+/** Past sessions that a narrow screen keeps. */
+export const NEAR = 1;
+
 /** One person's line. */
 export const LiftRow = ({ lift, person, row, isCursor, children }: LiftRowProps) => {
   const { past, ahead } = sessionsUnder(lift, person);
@@ -73,7 +76,7 @@ export const LiftRow = ({ lift, person, row, isCursor, children }: LiftRowProps)
         <span className={styles['where']}>{person.dayLabel.replace(' · ', ', ')}</span>
       </th>
       {past.map((session, place) => (
-        <PastCell key={session?.day ?? `before ${place}`} session={session} />
+        <PastCell key={session?.day ?? `before ${place}`} session={session} isFar={place < past.length - NEAR} />
       ))}
       {ahead.map((session, place) => (
         <AheadCell key={session?.day ?? `after ${place}`} session={session} />

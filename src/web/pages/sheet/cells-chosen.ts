@@ -39,13 +39,34 @@ export const copiedRows = (sheet: SheetWindow, block: Block): Rows =>
     return place.row === 0 ? `${shortDate(standing.column.day)}, ${standing.column.title}` : textOfCell(standing.cell);
   });
 
-/** Pasted rows over a block. Every text is taken, and what cannot be taken is told for each. */
+/**
+ * Pasted rows over a block: place by place, or, where that would meet sessions without these lifts, into those that hold
+ * them, one after the other. Every text is taken, and what cannot be taken is told for each.
+ */
 export const pastedCells = (sheet: SheetWindow, rows: Rows, over: Block): Chosen => {
   const laid = laidOver(rows, over).filter(({ value }) => value.trim() !== '');
-  const outside = laid.filter(({ place }) => !holds(boundsOf(sheet), place)).length;
-  const inside = laid.filter(({ place }) => holds(boundsOf(sheet), place));
+  const skipping = isAllOnCells(sheet, laid) ? laid : withoutGaps(sheet, laid);
+  const taken = skipping !== laid && isAllOnCells(sheet, skipping) ? skipping : laid;
+  const inside = taken.filter(({ place }) => holds(boundsOf(sheet), place));
+  const outside = taken.length - inside.length;
   const chosen = chosenFrom(sheet, inside, ({ value }) => changeOfText(value));
   return outside === 0 ? chosen : { ...chosen, problems: [...chosen.problems, outsideTheSheet(outside, sheet)] };
+};
+
+const isAllOnCells = (sheet: SheetWindow, laid: readonly Laid<string>[]): boolean =>
+  laid.every(({ place }) => standingAt(sheet, place)?.cell);
+
+/** The columns of what is laid, moved on to columns in which its rows hold something. */
+const withoutGaps = (sheet: SheetWindow, laid: readonly Laid<string>[]): readonly Laid<string>[] => {
+  const rows = new Set(laid.map(({ place }) => place.row));
+  const from = Math.min(...laid.map(({ place }) => place.column));
+  const held = sheet.columns.flatMap((_, column) =>
+    column >= from && [...rows].some((row) => standingAt(sheet, { row, column })?.cell) ? [column] : [],
+  );
+  return laid.map(({ place: { row, column }, value }) => ({
+    place: { row, column: held[column - from] ?? sheet.columns.length },
+    value,
+  }));
 };
 
 /** The first cell of each row of a block, into the others of its row. */

@@ -16,6 +16,7 @@ import { useSigner } from '../../signer.tsx';
 import { useWrite } from '../../windows.ts';
 import type { Chosen } from './cells-chosen.ts';
 import { CellsTable } from './cells-table.tsx';
+import styles from './cells-table.module.css';
 
 export interface CellsDialogProps {
   readonly sheet: SheetWindow;
@@ -115,6 +116,7 @@ const Sign = ({
   };
   return (
     <form
+      className={styles['sign']}
       onSubmit={(event) => {
         event.preventDefault();
         sign();

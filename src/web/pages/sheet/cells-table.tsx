@@ -1,8 +1,7 @@
 import type { CellLooked, CellsWindow, SessionLooked } from '#contract/windows/cells-window.ts';
 import { shortDate } from '../../parts/dates.ts';
-import { showFraction } from '../../parts/loads.ts';
 import { Table } from '../../parts/table.tsx';
-import { barChangeText, shouldersText, timeText } from './outcome-text.ts';
+import { barChangeText, fractionText, shouldersText, timeText } from './outcome-text.ts';
 import styles from './cells-table.module.css';
 
 const writtenText = ({ change }: CellLooked): string => {
@@ -10,10 +9,10 @@ const writtenText = ({ change }: CellLooked): string => {
   return change.kind === 'leave out' ? 'leave out' : 'as the programme has it';
 };
 
-const comesTo = ({ outcome, change, problems }: CellLooked): string => {
+const comesTo = ({ outcome, problems }: CellLooked): string => {
   if (problems.length > 0) return 'cannot be written';
   if (outcome) return `${outcome.cell.planned} ${outcome.cell.unit}`;
-  return change.kind === 'as programmed' ? 'left out' : 'left out';
+  return 'left out';
 };
 
 /** What a signer has to know of one cell beside its load. */
@@ -21,6 +20,7 @@ const remarksOf = ({ outcome, isUnchanged }: CellLooked): readonly string[] => [
   ...(isUnchanged ? ['says so already: nothing is written'] : []),
   ...(outcome
     ? [
+        ...fractionText(outcome.cell),
         ...outcome.cell.limits.filter(({ binds }) => binds).map(({ says }) => `held by ${says}`),
         ...(outcome.cell.ceilingLeft ? [`ceiling left ${outcome.cell.ceilingLeft}`] : []),
         ...shouldersText(outcome.shoulders),
@@ -32,7 +32,6 @@ const remarksOf = ({ outcome, isUnchanged }: CellLooked): readonly string[] => [
 
 const Row = ({ cell }: { readonly cell: CellLooked }) => {
   const { name, was, outcome, problems } = cell;
-  const fraction = outcome?.cell.raise?.trueFraction?.is ?? outcome?.cell.trueFraction ?? null;
   return (
     <tr className={problems.length > 0 ? styles['wrong'] : undefined}>
       <th scope="row">{name}</th>
@@ -43,7 +42,6 @@ const Row = ({ cell }: { readonly cell: CellLooked }) => {
         {outcome?.cell.raise ? ' ↑' : ''}
       </td>
       <td>{outcome ? barChangeText(outcome.change, outcome.cell) : '–'}</td>
-      <td className="number">{fraction === null ? '–' : showFraction(fraction)}</td>
       <td className="small">{remarksOf(cell).join('; ')}</td>
     </tr>
   );
@@ -52,7 +50,7 @@ const Row = ({ cell }: { readonly cell: CellLooked }) => {
 const SessionRows = ({ looked, session }: { readonly looked: CellsWindow; readonly session: SessionLooked }) => (
   <tbody>
     <tr className={styles['session']}>
-      <th scope="rowgroup" colSpan={6}>
+      <th scope="rowgroup" colSpan={5}>
         {shortDate(session.day)}, {session.missionDay} <span className="soft">{session.title}</span>{' '}
         <span className={session.minutes.is > session.minutes.block ? styles['over'] : undefined}>
           {timeText(session.minutes)}
@@ -86,10 +84,7 @@ export const CellsTable = ({ looked }: { readonly looked: CellsWindow }) => (
         <th scope="col">written</th>
         <th scope="col">was → is</th>
         <th scope="col">against the load in use</th>
-        <th scope="col" className="number">
-          of capacity
-        </th>
-        <th scope="col">what holds it</th>
+        <th scope="col">to know</th>
       </tr>
     </thead>
     {looked.sessions.map((session) => (

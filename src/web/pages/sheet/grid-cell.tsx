@@ -49,7 +49,7 @@ const Instead = ({ column }: { readonly column: SheetColumn }) => {
   ) : null;
 };
 
-const Content = ({ column, cell }: { readonly column: SheetColumn; readonly cell: SheetCell }) => (
+export const Content = ({ column, cell }: { readonly column: SheetColumn; readonly cell: SheetCell }) => (
   <>
     <Note note={cell.note} />
     <span className={join(styles['planned'], cell.isWritten && styles['written'])}>

@@ -1,6 +1,5 @@
 import type { WrittenWindow } from '#contract/windows/written-window.ts';
-import { showFraction } from '../../parts/loads.ts';
-import { barChangeText, shouldersText, timeText } from './outcome-text.ts';
+import { barChangeText, fractionText, shouldersText, timeText } from './outcome-text.ts';
 import styles from './write-line.module.css';
 
 /** What a line comes to: the load, what changes at the bar, what binds, how long the session lasts. */
@@ -35,12 +34,11 @@ const partsOf = ({ outcome, minutes, leavesOut }: WrittenWindow): readonly strin
 ];
 
 const outcomeParts = ({ cell, change, shoulders }: NonNullable<WrittenWindow['outcome']>): readonly string[] => {
-  const fraction = cell.raise?.trueFraction?.is ?? cell.trueFraction;
   const against = barChangeText(change, cell);
   return [
     `${cell.planned} ${cell.unit}`,
     ...(against === '–' ? [] : [against]),
-    ...(fraction === null ? [] : [`true fraction ${showFraction(fraction)}`]),
+    ...fractionText(cell),
     ...(cell.ceilingLeft ? [`ceiling left ${cell.ceilingLeft}`] : []),
     ...shouldersText(shoulders),
     ...cell.limits.filter(({ binds }) => binds).map(({ says }) => `held by ${says}`),

@@ -1,6 +1,6 @@
 import type { SheetCell } from '#contract/windows/sheet-window.ts';
 import type { BarChange, SessionMinutes } from '#contract/windows/written-window.ts';
-import { showChange } from '../../parts/loads.ts';
+import { showChange, showFraction } from '../../parts/loads.ts';
 
 /** "from 270, −5.8 % at the bar", "as in use", "by effort", "first load". */
 export const barChangeText = (change: BarChange | null, cell: SheetCell): string => {
@@ -11,6 +11,12 @@ export const barChangeText = (change: BarChange | null, cell: SheetCell): string
   const { from, to, atTheBar } = change;
   if (from === to) return 'as in use';
   return `from ${from}${atTheBar === null ? '' : `, ${showChange(atTheBar)} at the bar`}`;
+};
+
+/** "true fraction 0.74", where a capacity is known. */
+export const fractionText = ({ raise, trueFraction }: SheetCell): readonly string[] => {
+  const fraction = raise?.trueFraction?.is ?? trueFraction;
+  return fraction === null ? [] : [`true fraction ${showFraction(fraction)}`];
 };
 
 export const timeText = ({ was, is, block }: SessionMinutes): string =>

@@ -1,9 +1,24 @@
 import { Link, useParams } from 'wouter';
+import type { SheetWindow } from '#contract/windows/sheet-window.ts';
 import { Await } from '../../parts/await.tsx';
 import { Empty } from '../../parts/page.tsx';
 import { PersonFrame } from '../../parts/person-frame.tsx';
+import { useIsPrinting } from '../../parts/printing.ts';
 import { useSheet } from '../../windows.ts';
+import { PrintedSheet } from './printed-sheet.tsx';
 import { Sheet } from './sheet.tsx';
+
+const OnScreenOrPaper = ({ sheet }: { readonly sheet: SheetWindow }) => {
+  const isPrinting = useIsPrinting();
+  return (
+    <>
+      <div className="on-screen">
+        <Sheet key={sheet.person.id} sheet={sheet} />
+      </div>
+      {isPrinting ? <PrintedSheet sheet={sheet} /> : null}
+    </>
+  );
+};
 
 /** The page that is open all day: what was planned and done, and what comes. */
 export const SheetPage = () => {
@@ -18,7 +33,7 @@ export const SheetPage = () => {
               or <Link href="/programmes">choose a programme to follow</Link>.
             </Empty>
           ) : (
-            <Sheet key={sheet.person.id} sheet={sheet} />
+            <OnScreenOrPaper sheet={sheet} />
           )}
         </PersonFrame>
       )}

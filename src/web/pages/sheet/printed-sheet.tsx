@@ -1,0 +1,105 @@
+import type { SheetCell, SheetColumn, SheetRow, SheetStrip, SheetWindow } from '#contract/windows/sheet-window.ts';
+import { shortDate } from '../../parts/dates.ts';
+import { join } from '../../parts/join.ts';
+import { stateOf } from './column-head.tsx';
+import { Content } from './grid-cell.tsx';
+import styles from './printed-sheet.module.css';
+
+interface ColumnAt {
+  readonly column: SheetColumn;
+  readonly at: number;
+}
+
+type Group = SheetWindow['groups'][number];
+
+/** The sessions in which a group of rows stands: on paper each kind of day has its own columns, wide enough to be read. */
+const columnsOf = ({ columns }: SheetWindow, { rows }: Group): readonly ColumnAt[] =>
+  columns.flatMap((column, at) => (rows.some(({ cells }) => cells[at]) ? [{ column, at }] : []));
+
+const StripLine = ({ strip: { label, spans } }: { readonly strip: SheetStrip }) => (
+  <p className={styles['strip']}>
+    <b>{label}</b>{' '}
+    {spans.map(({ from, to, says }, place) => (
+      <span key={`${from} ${says}`}>
+        {place === 0 ? '' : '; '}
+        {from === to ? shortDate(from) : `${shortDate(from)} to ${shortDate(to)}`}: {says}
+      </span>
+    ))}
+  </p>
+);
+
+const Cell = ({ column, cell }: { readonly column: SheetColumn; readonly cell: SheetCell | null }) => (
+  <td className={join(styles['cell'], column.outcome === 'called off' && styles['calledoff'])}>
+    {cell ? <Content column={saidInHead(column)} cell={cell} /> : null}
+  </td>
+);
+
+/** What became of a session stands in its head, once. */
+const saidInHead = (column: SheetColumn): SheetColumn => ({ ...column, outcome: null });
+
+const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow }) => (
+  <td className={styles['margin']}>
+    {[lastHere, estimate].filter((says) => says !== null).join(' · ')}
+    {rule ? <span className={styles['rule']}>{rule}</span> : null}
+  </td>
+);
+
+const PrintedGroup = ({ sheet, group }: { readonly sheet: SheetWindow; readonly group: Group }) => {
+  const columns = columnsOf(sheet, group);
+  return (
+    <table className={styles['group']}>
+      <thead>
+        <tr>
+          <th scope="col" className={styles['label']}>
+            {group.label}
+          </th>
+          {columns.map(({ column }) => (
+            <th key={column.day} scope="col">
+              <b>{shortDate(column.day)}</b> {column.missionDay}
+              <span className={styles['state']}>
+                {stateOf(column)}
+                {column.deload ? ', deload' : ''}
+                {column.calledOff ? `, ${column.calledOff}` : ''}
+              </span>
+            </th>
+          ))}
+          <th scope="col" className={styles['marginhead']}>
+            last here · estimate · signed rule
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {group.rows.map((row) => (
+          <tr key={`${row.exercise} ${row.cells.find((cell) => cell !== null)?.track ?? ''}`}>
+            <th scope="row">{row.name}</th>
+            {columns.map(({ column, at }) => (
+              <Cell key={column.day} column={column} cell={row.cells[at] ?? null} />
+            ))}
+            <Margin row={row} />
+          </tr>
+        ))}
+        {group.leftOut.map((says) => (
+          <tr key={says}>
+            <td colSpan={columns.length + 2}>{says}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+};
+
+/** The sheet on paper: sixteen rows on one side of A4, lying. */
+export const PrintedSheet = ({ sheet }: { readonly sheet: SheetWindow }) => (
+  <div className={styles['sheet']}>
+    {sheet.strips.map((strip) => (
+      <StripLine key={strip.label} strip={strip} />
+    ))}
+    {sheet.groups.map((group) => (
+      <PrintedGroup key={group.label} sheet={sheet} group={group} />
+    ))}
+    <p className={styles['legend']}>
+      Loads in {sheet.unit} as the machine shows them. Planned over done; after the point, effort as RPE; ● unread note,
+      ○ read; hurt: discomfort of 10, with its side; ↑ goes up when it is signed; ⊤ is held by a limit.
+    </p>
+  </div>
+);
