@@ -8,6 +8,7 @@ import { cardReadings } from './card-evidence.ts';
 import { daysWithoutLift } from './days-without.ts';
 import { evidenceOf, type Evidence, type Reading } from './observation.ts';
 import { testReadings } from './test-evidence.ts';
+import { transferredTo } from './transferred.ts';
 
 /** Added to the variance of log capacity at launch and at landing: bodies change faster there (our own design). */
 export const CHANGE_OF_GRAVITY_VARIANCE = 0.1 ** 2;
@@ -56,7 +57,7 @@ const makeReader = (known: Known) => {
 };
 
 export type CapacityReader = ReturnType<typeof makeReader>;
-type TraceOf = (exercise: Exercise, machine: Machine) => CapacityTrace | null;
+export type TraceOf = (exercise: Exercise, machine: Machine) => CapacityTrace | null;
 
 const readCapacity = (
   known: Known,
@@ -67,6 +68,8 @@ const readCapacity = (
 ): CapacityReading => {
   const own = trace(exercise, machine)?.at(day);
   if (own) return { kind: 'estimate', estimate: own };
+  const transferred = transferredTo(known, trace, exercise, machine, day);
+  if (transferred) return { kind: 'estimate', estimate: transferred };
   if (exercise.capacity.kind === 'ratio') return readByRatio(known, trace, exercise.capacity, exercise, machine, day);
   return {
     kind: 'none',

@@ -20,7 +20,7 @@ export interface Estimate {
   readonly of: number;
   readonly newest: Day;
   readonly observations: number;
-  readonly basis: 'known' | 'carried over from 1 g' | 'by ratio';
+  readonly basis: 'known' | 'carried over from 1 g' | 'from another machine' | 'by ratio';
   readonly facts: readonly FactId[];
 }
 

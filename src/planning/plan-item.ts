@@ -6,6 +6,7 @@ import { settingsFor } from '#domain/known.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { fractionAllowing } from '#science/strength/repetition-maximum.ts';
 import { capped, effortCap, restrictedSays } from './effort-cap.ts';
+import { FIRST_HERE_FEELS, FIRST_HERE_SAYS, isFirstHere } from './first-here.ts';
 import { isShoulderRuleDay, limitIncrements, limitsOn, shoulderEvidence, type Limit } from './limits.ts';
 import { machineSteps, restrictionsOn, type MachineSteps, type PlanContext } from './plan-context.ts';
 import { trackState, type Progress } from './progress.ts';
@@ -189,6 +190,8 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
     target.basis === 'fraction' &&
     target.ramp !== null &&
     target.ramp.effortStep + target.ramp.shareStep < 2 * (target.ramp.steps - 1);
+  const isFirst = isFirstHere(context, progress, at);
+  const cap = leastOf(effortCap(context, at.exercise, at.day), isFirst ? FIRST_HERE_FEELS : null);
   return {
     kind: 'lift',
     item: at.item.id,
@@ -208,20 +211,19 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
     settings: settingsFor(known, at.machine.id, at.exercise.id),
     last: lastText(context, progress, at),
     cues: at.exercise.cues,
-    sets: setsOf(context, at, target, loads),
+    sets: setsOf(at, target, loads, cap),
     // On the way up the load leaves more in reserve than the programme means: an unrecorded effort says only "at least".
-    reserve:
-      target.basis === 'effort' || ramping || effortCap(context, at.exercise, at.day) !== null ? null : at.item.reserve,
-    shouldFeel: shouldFeelOf(context, at, ramping),
+    reserve: target.basis === 'effort' || ramping || cap !== null ? null : at.item.reserve,
+    shouldFeel: capped(at.item.shouldFeel, leastOf(cap, ramping ? RAMP_FEELS : null)),
     ramp: target.basis === 'fraction' ? target.ramp : null,
     rule:
-      target.basis === 'from last' && !at.deload && effortCap(context, at.exercise, at.day) === null
+      target.basis === 'from last' && !at.deload && cap === null
         ? signedRule(context, at, target, heaviest, loads.limits)
         : null,
     limits: loads.limits,
     raise: at.deload ? null : raiseOf(context, progress, at, target, loads.work),
     row: target.row,
-    says: saysOf(context, at, target, loads, trueFraction, ramping),
+    says: [...(isFirst ? [FIRST_HERE_SAYS] : []), ...saysOf(context, at, target, loads, trueFraction, ramping)],
   };
 };
 
@@ -232,11 +234,11 @@ const fillRow = (context: PlanContext, at: ItemAt, target: Target, increments: n
   return context.rows.at(target.row, setReckoning(at.machine).trueFraction);
 };
 
-const setsOf = (context: PlanContext, at: ItemAt, target: Target, loads: Loads): readonly CardSet[] => {
+const setsOf = (at: ItemAt, target: Target, loads: Loads, cap: number | null): readonly CardSet[] => {
   const work = at.deload ? at.item.sets.slice(0, Math.max(1, at.item.sets.length - at.deload.fewerSets)) : at.item.sets;
   const load = (increments: number): SetLoad =>
     target.basis === 'effort'
-      ? { kind: 'start at', increments, rpe: capped(target.rpe, effortCap(context, at.exercise, at.day)) }
+      ? { kind: 'start at', increments, rpe: capped(target.rpe, cap) }
       : { kind: 'set', increments };
   const sides = [...loads.work];
   const warmUps = at.item.warmUps.flatMap((warmUp) =>
@@ -270,12 +272,8 @@ const warmUpIncrements = (work: number, of: number, steps: MachineSteps): number
 /** While either ramp is below its top a work set should feel no harder than this; common practice. */
 const RAMP_FEELS = 6;
 
-const shouldFeelOf = (context: PlanContext, at: ItemAt, ramping: boolean): readonly [number, number] => {
-  const [low, high] = at.item.shouldFeel;
-  const cap = effortCap(context, at.exercise, at.day);
-  const band = capped([low, high], cap);
-  return ramping ? capped(band, RAMP_FEELS) : band;
-};
+const leastOf = (one: number | null, other: number | null): number | null =>
+  one === null || other === null ? (one ?? other) : Math.min(one, other);
 
 const saysOf = (
   context: PlanContext,

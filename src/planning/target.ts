@@ -10,6 +10,7 @@ import type { FactId, ProposalId } from '#domain/identity.ts';
 import type { Deload, LiftItem } from '#domain/programme.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { StandingAdjustment } from './adjustments.ts';
+import { fractionFirstHere, isFirstHere } from './first-here.ts';
 import { frozenCapacity, type CapacityCause } from './frozen-capacity.ts';
 import {
   machineSteps,
@@ -134,7 +135,7 @@ const fractionTarget = (context: PlanContext, progress: Progress, at: ItemAt, fr
   if (!frozen || frozen.reading.kind === 'none') return effortTarget(context, progress, at, at.item.shouldFeel);
   const { estimate } = frozen.reading;
   if (at.machine.gravity === '1 g')
-    return groundTarget(context, at, fractionAsked(at, fraction), estimate, frozen.cause);
+    return groundTarget(context, progress, at, fractionAsked(at, fraction), estimate, frozen.cause);
   const mass = massInFlight(context, at.day);
   if (!mass) return { kind: 'gap', says: 'No body mass before launch is known: weigh, or fix one by signature.' };
   const asked = fractionAsked(at, fraction);
@@ -171,11 +172,13 @@ const fractionAsked = ({ adjustments }: ItemAt, fraction: number): number => {
 /** In 1 g a fraction of the maximum is what hangs on the bar. */
 const groundTarget = (
   context: PlanContext,
+  progress: Progress,
   at: ItemAt,
-  fraction: number,
+  asked: number,
   estimate: Estimate,
   cause: CapacityCause,
 ): Reached => {
+  const fraction = isFirstHere(context, progress, at) ? Math.min(asked, fractionFirstHere(at, estimate.of)) : asked;
   const row = context.rows.add(at.machine, [fraction, estimate.median, 0]);
   return {
     kind: 'target',

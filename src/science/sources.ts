@@ -152,6 +152,12 @@ export const BLACKMAN_VIGNA_2021 = cited(
   'Blackman D., Vigna S. (2021) Scrambled linear pseudorandom number generators. ACM Transactions on Mathematical Software 47(4):36.',
 );
 
+export const GELMAN_2013 = cited(
+  'from memory',
+  'Gelman A. et al. (2013) Bayesian data analysis, 3rd edition. CRC Press.',
+  { note: 'Conjugate normal and Beta models; checked against SciPy.' },
+);
+
 // Reference libraries: nobody here wrote them. Scripts, versions and seeds stand in test/fixtures/science.
 
 const library = (name: string): Source => ({

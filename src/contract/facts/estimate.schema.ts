@@ -20,6 +20,6 @@ export const estimate = record({
   of: wholeFrom(1, 1000),
   newest: calendarDay,
   observations: wholeFrom(0, 1_000_000),
-  basis: choice(['known', 'carried over from 1 g', 'by ratio']),
+  basis: choice(['known', 'carried over from 1 g', 'from another machine', 'by ratio']),
   facts: listUpTo(10_000, identity<FactId>()),
 }) satisfies z.ZodType<Estimate>;

@@ -1,7 +1,8 @@
 import type { Part } from '../chapter.ts';
-import { levelModelChecks, sessionChecks, trendModelChecks } from './estimation.checks.ts';
+import { levelModelChecks, sessionChecks, transferChecks, trendModelChecks } from './estimation.checks.ts';
 import { filterLocalLevel, smoothLocalLevel } from './local-level.ts';
 import { filterLocalTrend, smoothLocalTrend } from './local-trend.ts';
+import { machineTransfer } from './machine-transfer.ts';
 import { sessionObservation } from './session-observation.ts';
 
 export const ESTIMATION: Part = {
@@ -25,6 +26,12 @@ export const ESTIMATION: Part = {
       says: 'For the plot of the history only.',
       methods: [filterLocalTrend, smoothLocalTrend],
       checks: trendModelChecks,
+    },
+    {
+      heading: 'From one machine to another',
+      says: 'What a person’s lifts on both say of the machines.',
+      methods: [machineTransfer],
+      checks: transferChecks,
     },
   ],
 };

@@ -4,7 +4,8 @@ import { EXAMPLE_OBSERVATIONS, EXAMPLE_PRIOR, EXAMPLE_SETS } from './example-ser
 import { filterLocalLevel, smoothLocalLevel } from './local-level.ts';
 import { filterLocalTrend, smoothLocalTrend } from './local-trend.ts';
 import { readSet, type SetEstimate } from '../strength/set-estimate.ts';
-import { OUR_OWN_DESIGN, STATSMODELS } from '../sources.ts';
+import { COUNTED_BY_HAND, NUMPY, OUR_OWN_DESIGN, STATSMODELS } from '../sources.ts';
+import { machineTransfer } from './machine-transfer.ts';
 import { sessionObservation } from './session-observation.ts';
 import { DURBIN_KOOPMAN_2012, RAUCH_TUNG_STRIEBEL_1965 } from './sources.ts';
 import { day } from '#units/day.ts';
@@ -252,3 +253,22 @@ export const sessionChecks: readonly Check[] = printedResults(
     ['A set without effort changes nothing', () => readingOf(setOf(100), setOf(140, false)).y, 4.820523],
   ],
 );
+
+const ONE = [{ logRatio: -0.023932, variance: 0.009337 }];
+const ONE_RATIO = 0.9876999976321653;
+
+const BOTH = [
+  { logRatio: 0.08, variance: 0.0025 },
+  { logRatio: 0.04, variance: 0.0025 },
+];
+
+/** Two lifts: precision 100 + 400 + 400 = 900, mean (32 + 16) / 900. */
+export const transferChecks: readonly Check[] = [
+  ...printedResults(machineTransfer, COUNTED_BY_HAND, 1e-9, 'exact fractions', [
+    ['Two lifts on both, logarithm of the ratio', () => Math.log(machineTransfer(BOTH).ratio), 48 / 900],
+    ['Two lifts on both, standard deviation', () => machineTransfer(BOTH).logSd, 1 / 30],
+  ]),
+  ...printedResults(machineTransfer, NUMPY, 1e-12, 'doubles on both sides', [
+    ['One lift on both by least squares, ratio', () => machineTransfer(ONE).ratio, ONE_RATIO],
+  ]),
+];

@@ -3,8 +3,7 @@ import { method } from '../method.ts';
 import { bisect } from '../numeric/root.ts';
 import { ABRAMOWITZ_STEGUN_1964 } from '../numeric/normal.ts';
 import { spaced, type Curve } from '../plot.ts';
-import { OUR_OWN_DESIGN } from '../sources.ts';
-import { GELMAN_2013 } from './sources.ts';
+import { GELMAN_2013, OUR_OWN_DESIGN } from '../sources.ts';
 
 /**
  * Which part of the sessions still to come will be done, from those done and missed: for forecasts only. What was done is

@@ -1,12 +1,11 @@
 import { method } from '../method.ts';
-import { OUR_OWN_DESIGN } from '../sources.ts';
+import { GELMAN_2013, OUR_OWN_DESIGN } from '../sources.ts';
 import { spaced, type Curve } from '../plot.ts';
 import type { Refused } from './adherence.ts';
 import { boneChange, boneChangeSd, rateStandardError } from './bone-change.ts';
 import { boneRateAtDose, boneRateSdAtDose } from './dose.ts';
 import { FEMORAL_NECK, type BoneQuantity } from './quantities.table.ts';
 import { logDensity } from '../estimation/observation.ts';
-import { GELMAN_2013 } from './sources.ts';
 
 /** The rate at which one person loses bone: what other people lose, drawn towards what this one lost before. */
 

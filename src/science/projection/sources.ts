@@ -14,8 +14,3 @@ export const DOORNIK_2005 = cited(
   'Doornik J.A. (2005) An improved ziggurat method to generate normal random samples. University of Oxford.',
   { note: 'Both constants are from memory; draws were held to the normal distribution with SciPy’s values.' },
 );
-export const GELMAN_2013 = cited(
-  'from memory',
-  'Gelman A. et al. (2013) Bayesian data analysis, 3rd edition. CRC Press.',
-  { note: 'Conjugate normal and Beta models; checked against SciPy.' },
-);

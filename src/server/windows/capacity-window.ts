@@ -78,6 +78,8 @@ const restsOn = ({ basis, observations, newest }: Estimate): string => {
       return evidence;
     case 'carried over from 1 g':
       return `carried over from the ground: ${evidence}`;
+    case 'from another machine':
+      return `from the free bar, by what other lifts on both have shown: ${evidence}`;
     case 'by ratio':
       return `by ratio to a tested lift: ${evidence}`;
   }

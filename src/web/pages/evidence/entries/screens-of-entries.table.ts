@@ -36,6 +36,7 @@ export const SCREENS_OF_ENTRIES: Readonly<Record<string, readonly ScreenName[]>>
   'estimate/log-slope': ['Desk', 'Sheet', 'Card', 'Road', 'Capacity', 'Crossing'],
   'estimate/novice-reserve-sd': ['Desk', 'Sheet', 'Card', 'Road', 'Capacity', 'Crossing'],
   'estimate/reserve-sd': ['Desk', 'Sheet', 'Card', 'Road', 'Capacity', 'Crossing'],
+  'estimation/machine-transfer': ['Desk', 'Sheet', 'Card', 'Road', 'Capacity', 'Crossing'],
   'harness/effective-load': ['Desk', 'Sheet', 'Card', 'Road', 'Crossing'],
   'harness/load-for-speed': ['Desk', 'Sheet', 'Card', 'Road', 'Crossing'],
   'harness/running-factor': ['Desk', 'Sheet', 'Card', 'Road', 'Crossing'],
