@@ -70,7 +70,7 @@ export const thickHandleHold: Exercise = {
   faults: ['Bar rolls to the finger tips.', 'Hips push forward to carry it.'],
   cautions: ['No heavy grip 48 to 72 hours before a space walk.', 'Set it down before the fingers open.'],
   settingFields: ['handle width', 'bar stop'],
-  machineKinds: ['resistive machine', 'free bar', 'dumbbells'],
+  machineKinds: ['resistive machine', 'free bar', 'dumbbells', 'hand gear'],
   substitutes: substitutesOf('thick-handle-hold'),
   source: `${NO_CAPACITY} ${NO_SHARE} The load is held still; what the arms weigh is not replaced. ${COUNT_AND_CUES}`,
 };

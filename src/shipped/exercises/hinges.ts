@@ -123,3 +123,25 @@ export const gluteBridge: Exercise = {
   substitutes: substitutesOf('glute-bridge'),
   source: `${NO_CAPACITY} ${NO_SHARE} Lying on the floor, with the body as the load. ${COUNT_AND_CUES}`,
 };
+
+export const hipHingeDrill: Exercise = {
+  id: idOf('hip-hinge-drill'),
+  name: 'Hip hinge drill',
+  alsoKnownAs: ['hinge drill', 'dowel hinge', 'hinge with a stick'],
+  pattern: 'hip hinge',
+  bodyPart: 'lower body',
+  perSide: false,
+  shareModel: 'none',
+  carriedAt: 'none',
+  loads: ['low back', 'hip', 'knee'],
+  capacity: { kind: 'none' },
+  roundTo: roundTo,
+  secondsPerRepetition: 4,
+  cues: ['Stick on head, back and seat: three points touch.', 'Hips go back until the back would round.'],
+  faults: ['The stick leaves the low back.', 'Knees go forward: it becomes a squat.'],
+  cautions: ['To learn the hinge before any load.', 'Not far bent in the first hour after getting up.'],
+  settingFields: ['stick'],
+  machineKinds: ['no gear'],
+  substitutes: substitutesOf('hip-hinge-drill'),
+  source: `${NO_CAPACITY} ${NO_SHARE} Nothing is carried. ${COUNT_AND_CUES}`,
+};

@@ -68,6 +68,7 @@ test('every pattern has an exercise, and the families that a long flight asks fo
     ['balance', 2],
     ['squat', 8],
     ['hip hinge', 5],
+    ['mobility', 5],
   ] as const)
     expect({ pattern, enough: count(pattern) >= least }).toEqual({ pattern, enough: true });
 });
@@ -122,7 +123,16 @@ test('jumps and standing ask for weight or a harness, and jumps wait for bone af
 });
 
 test('heavy gripping warns of the days before a space walk', () => {
-  for (const id of ['crush-hold', 'pinch-hold', 'thick-handle-hold', 'two-hand-carry', 'deadlift', 'chin-up'])
+  for (const id of [
+    'crush-hold',
+    'grip-pulses',
+    'finger-hold',
+    'pinch-hold',
+    'thick-handle-hold',
+    'two-hand-carry',
+    'deadlift',
+    'chin-up',
+  ])
     expect(SHIPPED_EXERCISES.find((each) => each.id === id)?.cautions.join(' ')).toMatch(
       /48 to 72 hours before a space walk/,
     );
@@ -155,9 +165,31 @@ test('coverage lies in 0 to 1, rates the same qualities in every line of an exer
   }
 });
 
-test('everything but balance has a substitute; balance has none, because none of the qualities is what it trains', () => {
-  const without = SHIPPED_EXERCISES.filter(({ substitutes }) => substitutes.length === 0);
-  expect(without.map(({ pattern }) => pattern)).toEqual(['balance', 'balance', 'balance']);
+test('everything but balance and mobility has a substitute; none of the qualities is what those two train', () => {
+  for (const { id, pattern, substitutes } of SHIPPED_EXERCISES)
+    expect({ id, none: substitutes.length === 0 }).toEqual({
+      id,
+      none: pattern === 'balance' || pattern === 'mobility',
+    });
+});
+
+test('endurance is rated for what it trains: on the cycle nothing is left of the impact of running', () => {
+  const rated = (id: string) => SHIPPED_EXERCISES.find((each) => each.id === id)?.substitutes ?? [];
+  for (const id of ['treadmill-run', 'treadmill-walk', 'overground-walk', 'cycling', 'rowing'])
+    for (const { covers } of rated(id)) expect(Object.keys(covers)).toContain('aerobic');
+  expect(rated('treadmill-run')[0]).toEqual({ exercise: 'cycling', covers: { aerobic: 1, impact: 0 } });
+});
+
+test('mobility asks for nothing that is not always there, in flight too', () => {
+  const mobility = SHIPPED_EXERCISES.filter(({ pattern }) => pattern === 'mobility');
+  expect(new Set(mobility.flatMap(({ machineKinds }) => machineKinds))).toEqual(new Set(['no gear']));
+  const sites = new Set(mobility.flatMap(({ loads }) => loads));
+  for (const site of ['ankle', 'hip', 'upper back', 'shoulder', 'wrist'] as const) expect(sites).toContain(site);
+});
+
+test('what hangs on a harness loads shoulders, hips and skin, so that a limit of each reaches it', () => {
+  for (const { loads } of SHIPPED_EXERCISES.filter(({ machineKinds }) => machineKinds.join() === 'treadmill'))
+    expect(loads).toEqual(expect.arrayContaining(['shoulder', 'hip', 'skin']));
 });
 
 test('ratios rest on a shipped exercise with a tested maximum, and are those of common practice', () => {

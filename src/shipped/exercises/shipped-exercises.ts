@@ -1,6 +1,7 @@
 import type { Exercise } from '#domain/catalogue.ts';
 import { singleLegStand, tandemStand, tandemWalk } from './balance.ts';
 import { oneHandCarry, twoHandCarry } from './carries.ts';
+import { cycling, overgroundWalk, rowing, treadmillRun, treadmillWalk } from './endurance.ts';
 import {
   crushHold,
   fingerExtension,
@@ -10,7 +11,15 @@ import {
   wristExtension,
   wristFlexion,
 } from './grip.ts';
-import { gluteBridge, hipThrust, raisedDeadlift, singleLegRomanianDeadlift, wideStanceDeadlift } from './hinges.ts';
+import { fingerHold, gripPulses } from './hand-training.ts';
+import {
+  gluteBridge,
+  hipHingeDrill,
+  hipThrust,
+  raisedDeadlift,
+  singleLegRomanianDeadlift,
+  wideStanceDeadlift,
+} from './hinges.ts';
 import { ankleHops, countermovementJump, dropLanding, heelDrops, squatJump } from './jumps.ts';
 import { hipAbduction, hipAdduction, kneeExtension, legCurl, seatedHeelRaise } from './legs.ts';
 import {
@@ -22,9 +31,26 @@ import {
   singleLegSquat,
   splitSquat,
 } from './lower-body.ts';
+import {
+  ankleRock,
+  catCamel,
+  hipFlexorStretch,
+  hipRotation,
+  shoulderSlide,
+  thoracicRotation,
+  wristRock,
+} from './mobility.ts';
 import { chinUp, cordRow, inclinePress, oneArmRow, pushUp } from './presses-and-pulls.ts';
 import { bandPullApart, externalRotation, internalRotation, scapularRow, tRaise, yRaise } from './shoulder-care.ts';
-import { bodyWeightSquat, boxSquat, cordSquat, frontSquat, gobletSquat, isometricSquatPush } from './squats.ts';
+import {
+  bodyWeightSquat,
+  boxSquat,
+  cordSquat,
+  frontSquat,
+  gobletSquat,
+  isometricSquatPush,
+  sitToStand,
+} from './squats.ts';
 import { reverseLunge, stepUp } from './steps.ts';
 import { birdDog, deadBug, pallofPress, sideHold, trunkHold } from './trunk.ts';
 import {
@@ -56,6 +82,7 @@ export const SHIPPED_EXERCISES: readonly Exercise[] = [
   boxSquat,
   gobletSquat,
   bodyWeightSquat,
+  sitToStand,
   cordSquat,
   isometricSquatPush,
   reverseLunge,
@@ -65,6 +92,7 @@ export const SHIPPED_EXERCISES: readonly Exercise[] = [
   singleLegRomanianDeadlift,
   hipThrust,
   gluteBridge,
+  hipHingeDrill,
   legCurl,
   kneeExtension,
   hipAbduction,
@@ -104,6 +132,8 @@ export const SHIPPED_EXERCISES: readonly Exercise[] = [
   wristExtension,
   forearmRotation,
   fingerExtension,
+  gripPulses,
+  fingerHold,
   squatJump,
   countermovementJump,
   ankleHops,
@@ -112,4 +142,16 @@ export const SHIPPED_EXERCISES: readonly Exercise[] = [
   singleLegStand,
   tandemStand,
   tandemWalk,
+  treadmillRun,
+  treadmillWalk,
+  overgroundWalk,
+  cycling,
+  rowing,
+  ankleRock,
+  hipFlexorStretch,
+  hipRotation,
+  thoracicRotation,
+  catCamel,
+  shoulderSlide,
+  wristRock,
 ];

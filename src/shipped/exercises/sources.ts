@@ -20,6 +20,11 @@ export const TWELVE_REPETITION_MAXIMUM =
 
 export const NO_CAPACITY = 'Capacity: none; the load is found by effort (common practice).';
 
+export const ENDURANCE_CAPACITY =
+  'Capacity: none of a load; watts, speeds and heart rates come from tests of endurance, and effort leads where there are none.';
+
+export const NOTHING_TO_LOAD = 'Capacity: none; nothing is loaded.';
+
 export const ratioFrom = (ratio: string): string =>
   `Capacity: ${ratio}, common practice without a source, taken with a standard deviation of 15 %.`;
 

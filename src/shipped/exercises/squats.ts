@@ -116,6 +116,28 @@ export const bodyWeightSquat: Exercise = {
   source: `${NO_CAPACITY} ${NO_SHARE} Nothing is carried; in flight it has no load at all. ${COUNT_AND_CUES}`,
 };
 
+export const sitToStand: Exercise = {
+  id: idOf('sit-to-stand'),
+  name: 'Sit-to-stand',
+  alsoKnownAs: ['sit to stand', 'chair stand', 'chair squat'],
+  pattern: 'squat',
+  bodyPart: 'lower body',
+  perSide: false,
+  shareModel: 'none',
+  carriedAt: 'none',
+  loads: ['low back', 'hip', 'knee', 'ankle'],
+  capacity: { kind: 'none' },
+  roundTo: roundTo,
+  secondsPerRepetition: 4,
+  cues: ['Feet under the knees; nose over the toes.', 'Stand still for a breath before sitting down.'],
+  faults: ['Throws the trunk or pushes with the hands.', 'Sways when up.'],
+  cautions: ['After landing with somebody at arm length.', 'Giddy on standing: stay seated and tell it.'],
+  settingFields: ['seat height'],
+  machineKinds: ['body weight'],
+  substitutes: substitutesOf('sit-to-stand'),
+  source: `${NO_CAPACITY} ${NO_SHARE} Only the body moves. ${COUNT_AND_CUES}`,
+};
+
 export const cordSquat: Exercise = {
   id: idOf('cord-squat'),
   name: 'Cord squat',

@@ -13,7 +13,7 @@ const instead = (exercise: string, covers: ExerciseSubstitute['covers']): Exerci
   covers,
 });
 
-/** Standing and walking for balance has no rated substitute: none of the five qualities is what it trains. */
+/** Balance and mobility have no rated substitute: none of the five qualities is what they train. */
 const SUBSTITUTES: Readonly<Record<string, readonly ExerciseSubstitute[]>> = {
   'back-squat': [
     instead('front-squat', { strength: 0.9, power: 0.8 }),
@@ -312,6 +312,45 @@ const SUBSTITUTES: Readonly<Record<string, readonly ExerciseSubstitute[]>> = {
     instead('heel-drops', { impact: 0.5 }),
   ],
   'heel-drops': [instead('ankle-hops', { impact: 1 }), instead('drop-landing', { impact: 1 })],
+  'sit-to-stand': [instead('body-weight-squat', { strength: 1 }), instead('box-squat', { strength: 1 })],
+  'hip-hinge-drill': [instead('glute-bridge', { strength: 1 }), instead('romanian-deadlift', { strength: 1 })],
+  'grip-pulses': [
+    instead('crush-hold', { grip: 0.7 }),
+    instead('thick-handle-hold', { grip: 0.6 }),
+    instead('two-hand-carry', { grip: 0.5 }),
+  ],
+  'finger-hold': [
+    instead('thick-handle-hold', { grip: 0.6 }),
+    instead('pinch-hold', { grip: 0.5 }),
+    instead('crush-hold', { grip: 0.5 }),
+  ],
+  'treadmill-run': [
+    instead('cycling', { aerobic: 1, impact: 0 }),
+    instead('rowing', { aerobic: 0.9, impact: 0 }),
+    instead('treadmill-walk', { aerobic: 0.6, impact: 0.4 }),
+    instead('heel-drops', { aerobic: 0, impact: 0.4 }),
+    instead('ankle-hops', { aerobic: 0, impact: 0.6 }),
+  ],
+  'treadmill-walk': [
+    instead('overground-walk', { aerobic: 0.8, impact: 1 }),
+    instead('treadmill-run', { aerobic: 1, impact: 1 }),
+    instead('cycling', { aerobic: 1, impact: 0 }),
+    instead('rowing', { aerobic: 0.9, impact: 0 }),
+  ],
+  'overground-walk': [
+    instead('treadmill-walk', { aerobic: 1, impact: 1 }),
+    instead('cycling', { aerobic: 1, impact: 0 }),
+  ],
+  cycling: [
+    instead('treadmill-run', { aerobic: 1 }),
+    instead('rowing', { aerobic: 0.9 }),
+    instead('treadmill-walk', { aerobic: 0.6 }),
+  ],
+  rowing: [
+    instead('cycling', { aerobic: 0.9 }),
+    instead('treadmill-run', { aerobic: 0.9 }),
+    instead('treadmill-walk', { aerobic: 0.5 }),
+  ],
 };
 
 export const substitutesOf = (exercise: string): readonly ExerciseSubstitute[] => SUBSTITUTES[exercise] ?? [];
