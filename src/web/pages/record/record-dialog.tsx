@@ -9,6 +9,7 @@ import { MissionForm } from './mission-form.tsx';
 import { PersonForm } from './person-form.tsx';
 import { ReceiptForm } from './receipt-form.tsx';
 import { RestrictionForm } from './restriction-form.tsx';
+import { SetUpForm } from './set-up-form.tsx';
 import { StayForm } from './stay-form.tsx';
 import { TakeBackForm } from './take-back-form.tsx';
 import { TestForm } from './test-form.tsx';
@@ -23,6 +24,7 @@ export const RECORDABLE = [
   'mission dates',
   'training site',
   'squat gate',
+  'machine settings',
 ] as const;
 export type Recordable = (typeof RECORDABLE)[number];
 
@@ -88,6 +90,8 @@ function NewForm({ what, record, ...shared }: FormChoiceProps & { readonly what:
       return <ReceiptForm {...shared} record={record} correcting={null} />;
     case 'squat gate':
       return <GateForm {...shared} correcting={null} />;
+    case 'machine settings':
+      return <SetUpForm {...shared} record={record} correcting={null} />;
     case 'training site':
       return <StayForm {...shared} correcting={null} />;
     case 'mission dates':
@@ -108,6 +112,7 @@ const CORRECTABLE = [
   'introduced',
   'stays',
   'judged',
+  'set up',
 ] as const;
 type CorrectableFact = Fact<(typeof CORRECTABLE)[number]>;
 
@@ -131,6 +136,8 @@ function CorrectionForm({ line: { fact }, record, ...shared }: FormChoiceProps &
       return <MeasurementForm {...shared} what="heaviest bar" correcting={fact} />;
     case 'judged':
       return <GateForm {...shared} correcting={fact} />;
+    case 'set up':
+      return <SetUpForm {...shared} record={record} correcting={fact} />;
     case 'stays':
       return <StayForm {...shared} correcting={fact} />;
     case 'introduced':

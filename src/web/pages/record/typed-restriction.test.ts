@@ -9,7 +9,16 @@ import { restrictionOf, startOfRestriction } from './typed-restriction.ts';
 
 const TODAY = isoDay('2027-03-01');
 const house = {
-  exercises: [{ id: idOf('back-squat'), name: 'Back squat', bodyPart: 'lower body', perSide: false }],
+  exercises: [
+    {
+      id: idOf('back-squat'),
+      name: 'Back squat',
+      bodyPart: 'lower body',
+      perSide: false,
+      settingFields: [],
+      machineKinds: [],
+    },
+  ],
 } as Pick<HouseWindow, 'exercises'> as HouseWindow;
 
 const told = { toldBy: 'Dr Lind', toldOn: TODAY, confirmed: true, from: TODAY, reviewOn: isoDay('2027-03-15') };
