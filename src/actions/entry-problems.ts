@@ -7,6 +7,8 @@ import { houseProblems } from './house-problems.ts';
 import { machineProblems } from './machine-problems.ts';
 import { presenceProblems } from './presence-problems.ts';
 import { atEntry, type CheckedEntry } from './entry.ts';
+import { calendarProblems } from './calendar-problems.ts';
+import { testedProblems } from './tested-problems.ts';
 import { resultProblems } from './result-problems.ts';
 
 /** What stands against entries that are well formed in themselves: each is held against the log that it enters. */
@@ -26,8 +28,12 @@ export const entryProblems = (
       ...presenceProblems(entry.body, bodies, current),
       ...machineProblems(entry.body, current),
       ...houseProblems(entry, house, current, today),
+      ...testedProblems(entry, entries, current, house),
+      ...calendarProblems(entry, entries, current, today),
       ...resultProblems(entry, current),
-    ].map((problem) => atEntry(problem, place)),
+    ]
+      .filter(({ mayStand }) => mayStand !== true || entry.sure !== true)
+      .map((problem) => atEntry(problem, place)),
   );
 };
 
@@ -77,7 +83,7 @@ const dayOfWhatHappened = (body: FactBody): { readonly field: string; readonly d
 };
 
 /** What can be known beforehand. */
-const MAY_LIE_AHEAD: ReadonlySet<FactBody['kind']> = new Set(['called off', 'calibrated']);
+const MAY_LIE_AHEAD: ReadonlySet<FactBody['kind']> = new Set(['called off', 'calibrated', 'space walk']);
 
 const missionDayProblems = (
   { launch, landing }: Extract<FactBody, { readonly kind: 'dated' }>,

@@ -7,6 +7,8 @@ export interface Entry {
   readonly body: unknown;
   readonly supersedes: FactId | null;
   readonly reason: string | null;
+  /** Whoever typed it says that it is right: unlikely values are taken then, impossible ones are not. */
+  readonly sure?: boolean;
 }
 
 export interface CheckedEntry extends Entry {

@@ -3,6 +3,7 @@ import { showMissionDay } from '#domain/mission-day.ts';
 import type { Problem } from '#contract/problem.ts';
 import { cardOf } from './presence-problems.ts';
 import type { CheckedEntry } from './entry.ts';
+import { pieceProblems } from './piece-problems.ts';
 
 /** A result belongs to a card and to its sets; one card has one result, which may be corrected. */
 export const resultProblems = ({ body, supersedes }: CheckedEntry, current: readonly Fact[]): readonly Problem[] => {
@@ -17,7 +18,7 @@ export const resultProblems = ({ body, supersedes }: CheckedEntry, current: read
     seen.add(set);
     return again ? [setTwice(place)] : [];
   });
-  return [...strangers, ...twice, ...alreadyThere(body, supersedes, current)];
+  return [...strangers, ...twice, ...pieceProblems(body, issued.card.card), ...alreadyThere(body, supersedes, current)];
 };
 
 const alreadyThere = (

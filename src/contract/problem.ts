@@ -4,6 +4,8 @@ export interface Problem {
   readonly why: string;
   readonly whatToDo: string;
   readonly field: string | null;
+  /** Only unlikely: it is taken where whoever typed it says that it is right. */
+  readonly mayStand?: true;
 }
 
 export interface Refused {

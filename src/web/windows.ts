@@ -60,6 +60,8 @@ export interface Entry {
   readonly body: FactBody;
   readonly supersedes?: FactId;
   readonly reason?: string;
+  /** It is right as typed: said where the program has asked. */
+  readonly sure?: boolean;
 }
 
 export interface Recording {
@@ -85,10 +87,11 @@ export const useRecording = (): Recording => {
       if (!signer) return;
       const request = {
         signer: signer.id,
-        entries: entries.map(({ body, supersedes, reason }) => ({
+        entries: entries.map(({ body, supersedes, reason, sure }) => ({
           body,
           supersedes: supersedes ?? null,
           reason: reason ?? null,
+          sure: sure ?? false,
         })),
       };
       write.send(ROUTES.facts, request, then);

@@ -17,7 +17,15 @@ export const openRequest = z.strictObject({
 export const recordRequest = z.strictObject({
   ...signed,
   entries: z
-    .array(z.strictObject({ body: z.unknown(), supersedes: id.nullable(), reason: reason.nullable() }))
+    .array(
+      z.strictObject({
+        body: z.unknown(),
+        supersedes: id.nullable(),
+        reason: reason.nullable(),
+        /** "It is right as typed", where the program has asked. */
+        sure: z.boolean().default(false),
+      }),
+    )
     .min(1)
     .max(50),
 });

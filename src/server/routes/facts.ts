@@ -18,10 +18,11 @@ export const factRoutes = (app: Hono, serving: Serving): void => {
           await recordFacts(
             workplace,
             idOf(signer),
-            entries.map(({ body, supersedes, reason }) => ({
+            entries.map(({ body, supersedes, reason, sure }) => ({
               body,
               supersedes: supersedes === null ? null : idOf(supersedes),
               reason,
+              sure,
             })),
           ),
           ({ facts, result }) => ({ facts, recalled: result.recalled }),

@@ -3,7 +3,7 @@ import type { Effort } from '#domain/effort.ts';
 import type { Fact } from '#domain/fact.ts';
 import { idOf, instant } from '#domain/identity.ts';
 import { day } from '#units/day.ts';
-import { startOfDraft } from './planned-sets.ts';
+import { doneAsPlanned, startOfDraft } from './planned-sets.ts';
 
 const trained = (...efforts: readonly (Effort | null)[]): Fact<'trained'> => ({
   id: idOf('result'),
@@ -51,4 +51,36 @@ test('efforts typed in two ways come back as RPE, missing ones stay empty', () =
 
 test('without a result the form is empty and the note is about the item it was opened at', () => {
   expect(startOfDraft(null, 'squat item')).toMatchObject({ sets: {}, effortAs: 'RPE', noteOn: 'squat item' });
+});
+
+test('bouts that stand come back as they were typed', () => {
+  const piece = {
+    item: idOf<'item'>('run item'),
+    done: 3,
+    minutes: 28,
+    watts: null,
+    speed: 11.2,
+    harness: { text: '118.0', unit: 'lb' as const },
+    heartRate: null,
+    effort: { kind: 'RPE' as const, value: 8 },
+  };
+  expect(startOfDraft({ ...trained(), pieces: [piece] }, null).pieces).toEqual({
+    'run item': { done: '3', minutes: '28', watts: '', speed: '11.2', harness: '118.0', heartRate: '', effort: '8' },
+  });
+});
+
+test('as planned fills in how much was done, and leaves what was measured to be typed', () => {
+  const draft = startOfDraft(null, null);
+  const run = {
+    item: idOf<'item'>('run item'),
+    name: 'Run',
+    kind: 'bouts',
+    planned: '',
+    of: 4,
+    asks: [],
+    unit: 'lb',
+  } as const;
+  expect(doneAsPlanned(draft, [], [run]).pieces).toMatchObject({
+    'run item': { done: '4', heartRate: '', effort: '' },
+  });
 });

@@ -1,7 +1,14 @@
 import { expect, test } from 'vitest';
 import { idOf } from '#domain/identity.ts';
 import { day } from '#units/day.ts';
-import { readResults, type PlannedSet, type ResultsDraft, type ResultsOf } from './results-draft.ts';
+import {
+  readResults,
+  type PieceDraft,
+  type PlannedPiece,
+  type PlannedSet,
+  type ResultsDraft,
+  type ResultsOf,
+} from './results-draft.ts';
 
 const set = (id: string, place: number): PlannedSet => ({
   id: idOf(id),
@@ -19,10 +26,12 @@ const of: ResultsOf = {
   day: day(20_000),
   card: idOf('card'),
   sets: [set('first', 0), set('second', 1)],
+  pieces: [],
 };
 
 const nothing: ResultsDraft = {
   sets: {},
+  pieces: {},
   effortAs: 'RPE',
   hurts: [],
   note: '',
@@ -110,4 +119,54 @@ test('a note and discomfort can be recorded without sets', () => {
 
 test('nothing typed is nothing to record', () => {
   expect(readResults(of, nothing)).toMatchObject({ kind: 'problems', problems: [{ field: 'sets' }] });
+});
+
+const run: PlannedPiece = {
+  item: idOf('run item'),
+  name: 'Treadmill run',
+  kind: 'bouts',
+  planned: '4 × 4 min',
+  of: 4,
+  asks: ['done', 'minutes', 'speed', 'harness', 'heartRate', 'effort'],
+  unit: 'lb',
+};
+const EMPTY: PieceDraft = { done: '', minutes: '', watts: '', speed: '', harness: '', heartRate: '', effort: '' };
+const withRun: ResultsOf = { ...of, pieces: [run] };
+const typedRun = (more: Partial<PieceDraft>): ResultsDraft => ({
+  ...nothing,
+  pieces: { 'run item': { ...EMPTY, ...more } },
+});
+
+test('what was done of bouts is recorded as typed, the rest stays missing', () => {
+  const typed = { done: '4', minutes: '35,5', speed: '11.2', harness: '118', heartRate: '171', effort: '8' };
+  expect(readResults(withRun, typedRun(typed))).toMatchObject({
+    trained: {
+      sets: [],
+      pieces: [
+        {
+          item: 'run item',
+          done: 4,
+          minutes: 35.5,
+          watts: null,
+          speed: 11.2,
+          harness: { text: '118', unit: 'lb' },
+          heartRate: 171,
+          effort: { kind: 'RPE', value: 8 },
+        },
+      ],
+    },
+  });
+});
+
+test('nothing done is a result too, nothing typed is none', () => {
+  expect(readResults(withRun, typedRun({ done: '0' }))).toMatchObject({ trained: { pieces: [{ done: 0 }] } });
+  expect(readResults(withRun, typedRun({}))).toMatchObject({ kind: 'problems', problems: [{ field: 'sets' }] });
+});
+
+test('everything that is wrong with bouts is said at its own field, and that what was done is missing', () => {
+  const typed = { minutes: '-3', speed: '1e3', harness: 'a lot', heartRate: '17', effort: '0' };
+  const reading = readResults(withRun, typedRun(typed));
+  expect(reading.kind === 'problems' ? reading.problems.map(({ field }) => field) : []).toEqual(
+    ['done', 'minutes', 'speed', 'harness', 'heartRate', 'effort'].map((field) => `piece run item ${field}`),
+  );
 });

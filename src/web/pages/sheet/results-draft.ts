@@ -1,7 +1,7 @@
 import type { Problem } from '#contract/problem.ts';
 import type { BodySite } from '#domain/catalogue.ts';
 import type { Effort, Side } from '#domain/effort.ts';
-import type { FactBody, SetResult } from '#domain/fact.ts';
+import type { FactBody, PieceResult, SetResult } from '#domain/fact.ts';
 import type { CardId, ItemId, PersonId, SetId } from '#domain/identity.ts';
 import type { Day } from '#units/day.ts';
 import { decimalOf } from '#units/entered.ts';
@@ -28,6 +28,29 @@ export interface PlannedSet {
   readonly unit: MassUnit;
 }
 
+/** What was done of bouts or a drill, as it is being typed. Nothing done: nothing is recorded of it. */
+export interface PieceDraft {
+  readonly done: string;
+  readonly minutes: string;
+  readonly watts: string;
+  readonly speed: string;
+  readonly harness: string;
+  readonly heartRate: string;
+  readonly effort: string;
+}
+
+/** Bouts or a drill of an issued card, and what is to be written down of them. */
+export interface PlannedPiece {
+  readonly item: ItemId;
+  readonly name: string;
+  readonly kind: 'bouts' | 'drill';
+  readonly planned: string;
+  readonly of: number;
+  readonly asks: readonly (keyof PieceDraft)[];
+  /** Of the harness. */
+  readonly unit: MassUnit;
+}
+
 export interface HurtDraft {
   readonly site: string;
   readonly side: string;
@@ -38,6 +61,7 @@ export interface HurtDraft {
 
 export interface ResultsDraft {
   readonly sets: Readonly<Record<string, SetDraft>>;
+  readonly pieces: Readonly<Record<string, PieceDraft>>;
   readonly effortAs: Effort['kind'];
   readonly hurts: readonly HurtDraft[];
   readonly note: string;
@@ -51,6 +75,7 @@ export interface ResultsOf {
   readonly day: Day;
   readonly card: CardId;
   readonly sets: readonly PlannedSet[];
+  readonly pieces: readonly PlannedPiece[];
 }
 
 export type ResultsReading =
@@ -78,6 +103,7 @@ const numberIn = (field: string, name: string, text: string, [low, high]: readon
 
 const MOST_REPETITIONS = 1000;
 const MOST_MINUTES = 1440;
+const MOST_LOAD = 1000;
 
 const repetitionsOf = (field: string, name: string, text: string): Read => {
   const read = numberIn(field, name, text, [0, MOST_REPETITIONS]);
@@ -120,6 +146,42 @@ const readSet = (set: PlannedSet, draft: SetDraft | undefined, effortAs: Effort[
   };
 };
 
+type PieceReading = { readonly results: readonly PieceResult[]; readonly problems: readonly Problem[] };
+
+const MOST_WATTS = 3000;
+const MOST_SPEED = 100;
+const HEART_RATES = [20, 260] as const;
+
+const readPiece = (piece: PlannedPiece, draft: PieceDraft | undefined): PieceReading => {
+  if (!draft || Object.values(draft).every((text: string) => text.trim() === '')) return { results: [], problems: [] };
+  const at = (field: keyof PieceDraft): string => `piece ${piece.item} ${field}`;
+  const read = (field: keyof PieceDraft, range: readonly [number, number]): Read =>
+    numberIn(at(field), piece.name, draft[field], range);
+  const done =
+    draft.done.trim() === ''
+      ? { value: null, problems: [wrong(at('done'), `${piece.name}: how much was done?`, `Type 0 to ${piece.of}.`)] }
+      : repetitionsOf(at('done'), piece.name, draft.done);
+  const minutes = read('minutes', [0, MOST_MINUTES]);
+  const watts = read('watts', [0, MOST_WATTS]);
+  const speed = read('speed', [0, MOST_SPEED]);
+  const harness = read('harness', [0, MOST_LOAD]);
+  const heartRate = read('heartRate', HEART_RATES);
+  const effort = read('effort', [1, 10]);
+  const problems = [done, minutes, watts, speed, harness, heartRate, effort].flatMap((each) => each.problems);
+  if (problems.length > 0 || done.value === null) return { results: [], problems };
+  const result: PieceResult = {
+    item: piece.item,
+    done: done.value,
+    minutes: minutes.value,
+    watts: watts.value,
+    speed: speed.value,
+    harness: harness.value === null ? null : { text: asTyped(draft.harness), unit: piece.unit },
+    heartRate: heartRate.value,
+    effort: effort.value === null ? null : { kind: 'RPE', value: effort.value },
+  };
+  return { results: [result], problems };
+};
+
 type HurtReading = { readonly bodies: readonly FactBody[]; readonly problems: readonly Problem[] };
 
 const readHurt = ({ person, day, card }: ResultsOf, draft: HurtDraft, place: number): HurtReading => {
@@ -156,22 +218,24 @@ const noteOf = ({ person, day, card }: ResultsOf, { note, noteOn }: ResultsDraft
 /** What was typed as facts, or everything that is wrong with it at once. */
 export const readResults = (of: ResultsOf, draft: ResultsDraft): ResultsReading => {
   const sets = of.sets.map((set) => readSet(set, draft.sets[set.id], draft.effortAs));
+  const pieces = of.pieces.map((piece) => readPiece(piece, draft.pieces[piece.item]));
   const hurts = draft.hurts.map((hurt, place) => readHurt(of, hurt, place));
   const sessionRpe = numberIn('sessionRpe', 'Whole-session RPE', draft.sessionRpe, [0, 10]);
   const minutes = numberIn('minutes', 'Minutes', draft.minutes, [0, MOST_MINUTES]);
-  const problems = [...sets, ...hurts, sessionRpe, minutes].flatMap((read) => read.problems);
+  const problems = [...sets, ...pieces, ...hurts, sessionRpe, minutes].flatMap((read) => read.problems);
   if (problems.length > 0) return { kind: 'problems', problems };
   const results = sets.flatMap((set) => set.results);
+  const done = pieces.flatMap((piece) => piece.results);
   const { person, day, card } = of;
   const trained: FactBody | null =
-    results.length > 0
+    results.length > 0 || done.length > 0
       ? {
           kind: 'trained',
           person,
           day,
           card,
           sets: results,
-          pieces: [],
+          pieces: done,
           sessionRpe: sessionRpe.value,
           minutes: minutes.value,
         }
@@ -180,7 +244,7 @@ export const readResults = (of: ResultsOf, draft: ResultsDraft): ResultsReading 
   if (!trained && beside.length === 0)
     return {
       kind: 'problems',
-      problems: [wrong('sets', 'Nothing was typed.', 'Type the repetitions of at least one set, or a note.')],
+      problems: [wrong('sets', 'Nothing was typed.', 'Type what was done of at least one item, or a note.')],
     };
   return { kind: 'bodies', trained, beside };
 };

@@ -1,19 +1,21 @@
-import { useState } from 'react';
 import type { Problem } from '#contract/problem.ts';
 import type { RecordWindow } from '#contract/windows/record-window.ts';
 import type { SheetColumn, SheetWindow } from '#contract/windows/sheet-window.ts';
 import type { Fact } from '#domain/fact.ts';
+import { AsTyped } from '../../parts/as-typed.tsx';
 import { Await } from '../../parts/await.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Actions } from '../../parts/dialog.tsx';
 import { Choice, Field, Fields } from '../../parts/field.tsx';
 import { Problems } from '../../parts/problems.tsx';
-import { useRecording, useRecordOf, type Entry } from '../../windows.ts';
+import { useRecordOf } from '../../windows.ts';
 import { HurtFields } from './hurt-fields.tsx';
-import { doneAsPlanned, plannedSets, startOfDraft } from './planned-sets.ts';
-import { readResults, type ResultsDraft } from './results-draft.ts';
+import { PieceFields } from './piece-fields.tsx';
+import { doneAsPlanned } from './planned-sets.ts';
+import type { ResultsDraft } from './results-draft.ts';
 import { SetFields } from './set-fields.tsx';
 import { itemsOf } from './grid-places.ts';
+import { useResults } from './use-results.ts';
 
 export interface ResultsFormProps {
   readonly sheet: SheetWindow;
@@ -84,54 +86,37 @@ const Session = ({ draft, change, items, problems }: Typing) => (
   </>
 );
 
-/** Set by set, where it hurt, what was written beside it. */
-const Form = ({
-  sheet,
-  column,
-  item,
-  standing,
-  onDone,
-  onLeave,
-}: ResultsFormProps & {
-  readonly standing: Fact<'trained'> | null;
-}) => {
-  const [draft, setDraft] = useState(() => startOfDraft(standing, item));
-  const [reason, setReason] = useState('');
-  const [wrong, setWrong] = useState<readonly Problem[]>([]);
-  const { record, isSending, problems } = useRecording();
-  const sets = plannedSets(sheet, column);
+/** Set by set and piece by piece, where it hurt, what was written beside it. */
+const Form = (props: ResultsFormProps & { readonly standing: Fact<'trained'> | null }) => {
+  const { sheet, column, item, standing, onLeave } = props;
+  const { draft, setDraft, sets, pieces, problems, reason, setReason, ...sending } = useResults(props);
   const items = itemsOf(sheet, column).map(({ name, cell }) => ({ value: cell.item as string, label: name }));
   const change = (changed: Partial<ResultsDraft>): void => setDraft({ ...draft, ...changed });
-  const { card } = column;
-  const confirm = (): void => {
-    if (!card) return;
-    const reading = readResults({ person: sheet.person.id, day: column.day, card, sets }, draft);
-    setWrong(reading.kind === 'problems' ? reading.problems : []);
-    if (reading.kind === 'problems') return;
-    const { trained, beside } = reading;
-    const result: readonly Entry[] = trained
-      ? [standing ? { body: trained, supersedes: standing.id, reason: reason.trim() } : { body: trained }]
-      : [];
-    record([...result, ...beside.map((body) => ({ body }))], onDone);
-  };
+  const atFields = pieces.flatMap((piece) => piece.asks.map((field) => `piece ${piece.item} ${field}`));
   return (
     <form
       onSubmit={(event) => {
         event.preventDefault();
-        confirm();
+        sending.confirm();
       }}
     >
       <Actions>
-        <Button onPress={() => setDraft(doneAsPlanned(draft, sets))}>All sets as planned</Button>
+        <Button onPress={() => setDraft(doneAsPlanned(draft, sets, pieces))}>
+          {pieces.length === 0 ? 'All sets as planned' : 'All as planned'}
+        </Button>
       </Actions>
-      <SetFields sets={sets} draft={draft} onChange={setDraft} problems={wrong} item={item} />
-      <Session draft={draft} change={change} items={items} problems={wrong} />
+      {sets.length === 0 ? null : (
+        <SetFields sets={sets} draft={draft} onChange={setDraft} problems={problems} item={item} />
+      )}
+      <PieceFields pieces={pieces} draft={draft} onChange={setDraft} problems={problems} item={item} />
+      <Session draft={draft} change={change} items={items} problems={problems} />
       {standing ? (
         <Field label="Why the earlier result is corrected" value={reason} onChange={setReason} isRequired />
       ) : null}
-      <Problems problems={wrong.length > 0 ? wrong : problems} shownElsewhere={['sessionRpe', 'minutes']} />
+      <Problems problems={problems} shownElsewhere={['sessionRpe', 'minutes', ...atFields]} />
+      <AsTyped problems={problems} sure={sending.sure} onSure={sending.setSure} />
       <Actions>
-        <Button kind="main" type="submit" isDisabled={isSending || (standing !== null && reason.trim() === '')}>
+        <Button kind="main" type="submit" isDisabled={sending.isSending || (standing !== null && reason.trim() === '')}>
           Record results
         </Button>
         <Button onPress={onLeave}>Leave it</Button>
