@@ -1,5 +1,5 @@
 import type { Day } from '#units/day.ts';
-import type { CardId, FactId, PersonId, ProposalId } from '#domain/identity.ts';
+import type { CardId, ExerciseId, FactId, PersonId, ProposalId } from '#domain/identity.ts';
 import type { Raise } from '#domain/raise.ts';
 
 /** One thing that needs the specialist now: a sentence with a verb at its end. */
@@ -91,6 +91,8 @@ export interface DeskPerson {
 
 export interface DeskWindow {
   readonly today: Day;
+  /** The lifts behind the two trends, each with a page of all people; null where the house has none. */
+  readonly lifts: { readonly squat: ExerciseId | null; readonly deadlift: ExerciseId | null };
   readonly lines: readonly DeskLine[];
   readonly people: readonly DeskPerson[];
 }

@@ -5,7 +5,7 @@ import { reportedOf } from '#following/reported.ts';
 import type { Snapshot } from '#actions/snapshot.ts';
 import type { DeskPerson, DeskWindow } from '#contract/windows/desk-window.ts';
 import { deskLines, inOrderOfNeed } from './desk-lines.ts';
-import { loadTrend } from './load-trend.ts';
+import { loadTrend, mainLift } from './load-trend.ts';
 import { isOurs, peopleInOrder, personLine } from './person-head.ts';
 import { cardOf } from './sheet-cell.ts';
 import { restrictionsOf } from './sheet-strips.ts';
@@ -17,6 +17,7 @@ export const deskWindow = (snapshot: Snapshot): DeskWindow => {
   });
   return {
     today: snapshot.today,
+    lifts: { squat: mainLift(snapshot.house, 'squat'), deadlift: mainLift(snapshot.house, 'hip hinge') },
     lines: inOrderOfNeed(people.flatMap(({ known, road }) => deskLines(known, road))),
     people: people.map(({ known, road }) => deskPerson(snapshot, known, road)),
   };

@@ -2,8 +2,8 @@ import { liftsOf } from '#domain/card.ts';
 import { addDays } from '#units/day.ts';
 import { kilogramsOf, numberOf } from '#units/entered.ts';
 import { KILOGRAMS_PER_POUND } from '#units/mass.ts';
-import type { Pattern } from '#domain/catalogue.ts';
-import type { Known } from '#domain/known.ts';
+import type { Exercise, Pattern } from '#domain/catalogue.ts';
+import type { House, Known } from '#domain/known.ts';
 import type { Road, RoadCard } from '#domain/road.ts';
 import type { LoadTrend } from '#contract/windows/desk-window.ts';
 import { workSetsWithResults } from './item-result.ts';
@@ -40,8 +40,13 @@ const heaviestDone = (known: Known, card: RoadCard, pattern: Pattern, unit: 'kg'
 const inUnit = (kilograms: number, unit: 'kg' | 'lb'): number =>
   unit === 'kg' ? kilograms : kilograms / KILOGRAMS_PER_POUND;
 
+const isMainLift = ({ house }: Known, id: string, pattern: Pattern): boolean =>
+  [...house.exercises.values()].some((each) => each.id === id && standsFor(each, pattern));
+
 /** Of a pattern, the lift on both legs that stands for it: one that is tested, not one that teaches it. */
-const isMainLift = ({ house }: Known, id: string, pattern: Pattern): boolean => {
-  const exercise = [...house.exercises.values()].find((each) => each.id === id);
-  return exercise?.pattern === pattern && !exercise.perSide && exercise.capacity.kind !== 'none';
-};
+const standsFor = (exercise: Exercise, pattern: Pattern): boolean =>
+  exercise.pattern === pattern && !exercise.perSide && exercise.capacity.kind !== 'none';
+
+/** The first lift of a house that stands for a pattern; null where it has none. */
+export const mainLift = ({ exercises }: House, pattern: Pattern): Exercise['id'] | null =>
+  [...exercises.values()].find((exercise) => standsFor(exercise, pattern))?.id ?? null;

@@ -47,8 +47,17 @@ const Row = ({ person, mixed }: { readonly person: DeskPerson; readonly mixed: b
   </tr>
 );
 
+const LiftLink = ({ id, children }: { readonly id: string | null; readonly children: string }) =>
+  id === null ? (
+    children
+  ) : (
+    <Link href={`/lift/${id}`} title={`${children}, all people`}>
+      {children}
+    </Link>
+  );
+
 /** Everybody on one line. */
-export const PeopleTable = ({ desk: { people } }: { readonly desk: DeskWindow }) => {
+export const PeopleTable = ({ desk: { people, lifts } }: { readonly desk: DeskWindow }) => {
   const unit = unitOf(people, 'squat');
   const mixed = unit === '' || unit !== unitOf(people, 'deadlift');
   return (
@@ -61,9 +70,11 @@ export const PeopleTable = ({ desk: { people } }: { readonly desk: DeskWindow })
             Next
           </th>
           <th scope="col">
-            Squat <span className="faint">machine load{mixed ? '' : `, ${unit}`}</span>
+            <LiftLink id={lifts.squat}>Squat</LiftLink> <span className="faint">machine load{mixed ? '' : `, ${unit}`}</span>
           </th>
-          <th scope="col">Deadlift</th>
+          <th scope="col">
+            <LiftLink id={lifts.deadlift}>Deadlift</LiftLink>
+          </th>
           <th scope="col">Reported, 14 days</th>
         </tr>
       </thead>
