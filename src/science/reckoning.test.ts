@@ -47,6 +47,14 @@ const make = () =>
 
 const GIVENS: Givens = { a: 1, b: 2, c: 3 };
 
+test('a row tells what is impossible for a formula in it, each once', () => {
+  const made = make();
+  expect(made.refusals(made.row(GIVENS), 0)).toEqual([]);
+  const outside = made.row({ a: 1, b: 2, c: 3e6 });
+  expect(made.refusals(outside, 0)).toContain('input 1 must lie in -1000000 to 1000000 kg; it is 3000000.');
+  expect(new Set(made.refusals(outside, 0)).size).toBe(made.refusals(outside, 0).length);
+});
+
 test('cells are computed from givens and earlier cells, each argument in its place', () => {
   const made = make();
   expect(made.reckon(GIVENS)).toEqual({

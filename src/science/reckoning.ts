@@ -1,4 +1,4 @@
-import { outsideValidRange } from './evaluate.ts';
+import { impossibilities, outsideValidRange } from './evaluate.ts';
 import type { AnyFormula, Formula } from './formula.ts';
 
 /**
@@ -120,6 +120,17 @@ export class Reckoning<Given extends Columns, Known extends Columns> {
         ),
       };
     });
+  }
+
+  /** Why a filled row cannot stand: what is impossible for the formula of one of its cells. */
+  refusals(rows: Float64Array, offset: number): readonly string[] {
+    const reasons = this.#cells.flatMap(({ formula, of }) =>
+      impossibilities(
+        formula.record,
+        of.map((place) => rows[offset + place] as number),
+      ),
+    );
+    return [...new Set(reasons)];
   }
 
   /** The formulas in use, each once. */

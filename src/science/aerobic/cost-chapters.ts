@@ -29,6 +29,8 @@ import {
   heartRateReserveTreadmillOfReserve,
   maximalRateReached,
 } from './intensity-lines.ts';
+import { boutTargetChecks } from './bout-settings.checks.ts';
+import { highestBeat, lowestBeat, rateOfGreatest, uptakeOfGreatest } from './bout-targets.ts';
 import { intensityZone } from './intensity-zone.ts';
 import { INTENSITY_ZONES } from './intensity-zones.table.ts';
 import { personalMaximalRate } from './personal-maximal-rate.ts';
@@ -103,6 +105,12 @@ export const COST_CHAPTERS: readonly Chapter[] = [
       expectedUptake,
     ],
     checks: reserveChecks,
+  },
+  {
+    heading: 'Targets of a bout',
+    says: 'What a share of a maximum asks for, and the band of heart rate that is held.',
+    formulas: [rateOfGreatest, uptakeOfGreatest, lowestBeat, highestBeat],
+    checks: boutTargetChecks,
   },
   {
     heading: 'Measured lines between percents of effort',

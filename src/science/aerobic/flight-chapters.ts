@@ -1,6 +1,8 @@
 import type { Chapter } from '../chapter.ts';
 import { AEROBIC_SESSIONS, WHOLE_PROGRAMMES } from './aerobic-sessions.table.ts';
 import { CAPACITY_CHANGES } from './capacity-changes.table.ts';
+import { beltKilometresPerHour, cappedSpeed, startSpeed } from './belt-settings.ts';
+import { beltSettingChecks } from './bout-settings.checks.ts';
 import { capacityIndex, capacityRatio } from './capacity-index.ts';
 import { capacityChecks, normChecks } from './capacity.checks.ts';
 import { expectedMaximumDeSouza, expectedMaximumMyers } from './expected-maximum.ts';
@@ -56,9 +58,10 @@ export const FLIGHT_CHAPTERS: readonly Chapter[] = [
   {
     heading: 'A session under a harness',
     says: 'The load is raised before the speed; in the first weeks nobody runs faster than on the ground.',
+    formulas: [cappedSpeed, startSpeed, beltKilometresPerHour],
     methods: [sessionUnderHarness],
     tables: [shownTable(SPEED_CAPS), shownTable(LOAD_PROGRESSION)],
-    checks: sessionChecks,
+    checks: [...sessionChecks, ...beltSettingChecks],
   },
   {
     heading: 'Ground force under a harness',

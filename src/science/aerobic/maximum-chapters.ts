@@ -1,4 +1,5 @@
 import type { Chapter } from '../chapter.ts';
+import { ownSettingChecks } from './bout-settings.checks.ts';
 import { SECOND_STAGES } from './cycle-stages.table.ts';
 import { cyclePower, handbookPowerForFraction } from './cycle-workload.ts';
 import {
@@ -11,6 +12,14 @@ import {
 } from './estimates.checks.ts';
 import { ESTIMATOR_SPREAD } from './estimator-spread.table.ts';
 import { knownMaximum } from './known-maximum.ts';
+import {
+  powerAtRate,
+  powerAtUptake,
+  speedAtRate,
+  speedAtUptake,
+  speedOfStageReserve,
+  speedOfStageUptake,
+} from './own-settings.ts';
 import { ownHeartRateAtPower, ownPowerForFraction } from './personal-lines.ts';
 import {
   mileAndAHalf,
@@ -79,5 +88,11 @@ export const MAXIMUM_CHAPTERS: readonly Chapter[] = [
     formulas: [handbookPowerForFraction],
     methods: [ownPowerForFraction, ownHeartRateAtPower, cyclePower],
     checks: personalChecks,
+  },
+  {
+    heading: 'Settings of this person',
+    says: "Read off the person's own stages: by a line through three or more, in proportion from fewer.",
+    formulas: [powerAtUptake, powerAtRate, speedAtUptake, speedAtRate, speedOfStageUptake, speedOfStageReserve],
+    checks: ownSettingChecks,
   },
 ];

@@ -17,6 +17,7 @@ import { balanceImpulse, impulseAfterEase, impulseAfterWork } from './impulse-ba
 import { marchHand } from './march.ts';
 import { allOutChecks, constantChecks } from './personal-constants.checks.ts';
 import { constantsFromCurve, constantsFromSummary } from './personal-constants.ts';
+import { partOfForce } from './part-of-force.ts';
 import { personalFatigueRate, personalRecoveryRate, timeConstantOfTest } from './personal-rates.ts';
 import { criticalForceFindings } from './reliability.table.ts';
 import { rotationRatio, screenShoulders, sideDifference } from './shoulder.ts';
@@ -73,7 +74,7 @@ export const HAND: Part = {
     {
       heading: 'Critical force of a hand',
       says: 'The force that can be repeated, from an all-out test, and how far such a test can be believed.',
-      formulas: [planningCriticalForce, criticalForceChange],
+      formulas: [planningCriticalForce, criticalForceChange, partOfForce],
       methods: [scoreAllOutTest, compareCriticalForces],
       tables: [shownTable(criticalForceFindings)],
       checks: allOutChecks,

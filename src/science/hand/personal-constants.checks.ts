@@ -1,10 +1,11 @@
 import type { Check } from '../check.ts';
 import { printedResults, printedRows } from '../check.ts';
-import { RECOMPUTED, SCIPY } from '../sources.ts';
+import { COUNTED_BY_HAND, RECOMPUTED, SCIPY } from '../sources.ts';
 import { compareCriticalForces, scoreAllOutTest, type AllOutScore } from './all-out-test.ts';
 import { fitFall } from './all-out-curve.ts';
 import { criticalForceChange, planningCriticalForce } from './critical-force.ts';
 import { constantsFromCurve, constantsFromSummary, type PersonalConstants } from './personal-constants.ts';
+import { partOfForce } from './part-of-force.ts';
 import { personalFatigueRate, personalRecoveryRate, timeConstantOfTest } from './personal-rates.ts';
 import { BALAS_2024 } from './sources.ts';
 import { WORKED_FORCES } from './worked-example.ts';
@@ -43,6 +44,7 @@ export const allOutChecks: readonly Check[] = [
     [planningCriticalForce, [20.1], 16.8],
   ]),
   ...printedRows(RECOMPUTED, 5e-7, 'written with six decimals', [[criticalForceChange, [210, 180], 0.166667]]),
+  ...printedRows(COUNTED_BY_HAND, 1e-9, 'differs by the rounding of a double', [[partOfForce, [0.9, 210], 189]]),
   // (0.428 + 0.424 + 0.421) / 3 of 500 N; the sum of all 24 is 13.656.
   ...printedResults(scoreAllOutTest, RECOMPUTED, 5e-3, 'written with two decimals', [
     ['critical force of an invented test [N]', scored(({ criticalForce }) => criticalForce.value), 212.17],
