@@ -21,6 +21,8 @@ export default defineConfig({
   css: { modules: { generateScopedName: '[local]' } },
   test: {
     maxWorkers: 2,
+    // Named by its content, so that a changed file is translated anew; every import here says its whole path.
+    experimental: { fsModuleCache: true, fsModuleCachePath: 'node_modules/.cache/modules' },
     projects: [
       // Modules hold no state that a test could leave behind, so that files may share them: a fifteenth of the time.
       // Trials give each file its own, and would show a test that leans on another.

@@ -1,9 +1,19 @@
 import { commandOf } from './project.mjs';
 import { runTests, runTool } from './parts.mjs';
 
-/** @param {string} name of the compiler settings */
+/**
+ * What the compiler found out about a file is kept until the file or something it rests on changes.
+ * @param {string} name of the compiler settings
+ */
 const typesOf = (name) => () =>
-  runTool(`types: ${name}`, [commandOf('typescript', 'tsc'), '-p', `tsconfig.${name}.json`]);
+  runTool(`types: ${name}`, [
+    commandOf('typescript', 'tsc'),
+    '--project',
+    `tsconfig.${name}.json`,
+    '--incremental',
+    '--tsBuildInfoFile',
+    `node_modules/.cache/types/${name}.tsbuildinfo`,
+  ]);
 
 const lint = () => runTool('lint', [commandOf('oxlint', 'oxlint')]);
 
