@@ -1,4 +1,5 @@
 import type { Exercise } from '#domain/catalogue.ts';
+import { exerciseWarnings, usesByExercise } from '#domain/exercise-change.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { House } from '#domain/known.ts';
 import { factsOfKind } from '#domain/log.ts';
@@ -16,7 +17,19 @@ export const exerciseProblems = (exercise: Exercise, house: House, current: read
     ...capacityProblems(exercise, others),
     ...substituteProblems(exercise),
     ...restrictionProblems(exercise, house, current),
+    ...warnings(exercise, house),
   ];
+};
+
+/** What is only to be seen before it is signed. */
+const warnings = (after: Exercise, house: House): readonly Problem[] => {
+  const before = house.exercises.get(after.id);
+  if (!before) return [];
+  const uses = usesByExercise(house.programmes.values()).get(after.id) ?? [];
+  return exerciseWarnings(before, { ...after, capacity: after.capacity.kind }, uses).map(({ field, says }) => ({
+    ...at(field, says, 'What is signed has been seen.', 'Say that it is meant, or leave it as it was.'),
+    mayStand: true,
+  }));
 };
 
 const at = (field: string, what: string, why: string, whatToDo: string): Problem => ({

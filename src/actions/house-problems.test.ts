@@ -218,3 +218,12 @@ test('a policy that is set first keeps its reason too', async () => {
   expect(answer.kind === 'done' && answer.facts[0]?.reason).toBe('as found');
   expect(at.snapshot().house.policies.horizonDays).toBe(10);
 });
+
+test('a machine kind that a programme needs is lost only by somebody who says that it is meant', async () => {
+  const at = await startedHouse();
+  const body = asExercise({ machineKinds: ['free bar'] });
+  expect(await refusedAt(at, body)).toEqual(['entry.exercise.machineKinds']);
+  const { workplace, signer } = at;
+  const answer = await recordFacts(workplace, signer, [{ body, supersedes: null, reason: null, sure: true }]);
+  expect(answer.kind).toBe('done');
+});

@@ -1,7 +1,8 @@
 import type { Day } from '#units/day.ts';
-import type { Exercise, LooseKind, Machine, MachineKind, Site } from '#domain/catalogue.ts';
+import type { Exercise, Machine, Site } from '#domain/catalogue.ts';
+import type { ExerciseUse } from '#domain/exercise-change.ts';
 import type { Fact, Signer } from '#domain/fact.ts';
-import type { CardId, FactId, ProgrammeVersionId } from '#domain/identity.ts';
+import type { CardId, FactId } from '#domain/identity.ts';
 import type { Policies } from '#domain/policies.ts';
 
 /** One entry of something in the house. */
@@ -18,16 +19,8 @@ export interface HouseChange {
 /** What stands, with all that stood before: the newest first, so that the first is the one to supersede. */
 export type HouseHistory = readonly HouseChange[];
 
-/** A line of a programme that asks for an exercise. */
-export interface ProgrammeUse {
-  readonly version: ProgrammeVersionId;
-  readonly programme: string;
-  readonly number: number;
-  readonly phase: string;
-  readonly session: string;
-  readonly machineKind: MachineKind | LooseKind;
-  /** Does its load come from a capacity? */
-  readonly needsCapacity: boolean;
+/** A line of a programme that asks for an exercise, and how many people follow that version. */
+export interface ProgrammeUse extends ExerciseUse {
   readonly followers: number;
 }
 

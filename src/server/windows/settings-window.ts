@@ -1,6 +1,7 @@
 import { factsOfKind, currentFacts } from '#domain/log.ts';
+import { usesByExercise } from '#domain/exercise-change.ts';
 import type { Known } from '#domain/known.ts';
-import type { CardAhead, MachineSetting, ProgrammeUse, SettingsWindow } from '#contract/windows/settings-window.ts';
+import type { CardAhead, MachineSetting, SettingsWindow } from '#contract/windows/settings-window.ts';
 import type { Snapshot } from '#actions/snapshot.ts';
 import { cardRecords, stands } from '#planning/card-records.ts';
 import { houseHistories, type HouseHistories } from './house-history.ts';
@@ -11,13 +12,14 @@ export const settingsWindow = (snapshot: Snapshot): SettingsWindow => {
   const { house } = snapshot;
   const people = peopleInOrder(snapshot);
   const histories = houseHistories(snapshot);
-  const uses = usesByExercise(snapshot, people);
+  const uses = usesByExercise(house.programmes.values());
+  const followers = followersOf(people);
   const cards = cardsAhead(snapshot, people);
   return {
     exercises: [...house.exercises.values()].map((exercise) => ({
       exercise,
       history: histories.of('exercise', exercise.id),
-      uses: uses.get(exercise.id) ?? [],
+      uses: (uses.get(exercise.id) ?? []).map((use) => ({ ...use, followers: followers.get(use.version) ?? 0 })),
       cards: cards.get(exercise.id) ?? [],
     })),
     machines: machineSettings(snapshot, histories, cards),
@@ -45,32 +47,12 @@ const machineSettings = (
     cards: cards.get(machine.id) ?? [],
   }));
 
-/** Of each exercise, the lines of programmes that ask for it. */
-const usesByExercise = (
-  { house }: Snapshot,
-  people: readonly Known[],
-): ReadonlyMap<string, readonly ProgrammeUse[]> => {
-  const uses = new Map<string, ProgrammeUse[]>();
-  for (const { id, name, number, phases } of house.programmes.values()) {
-    const followers = people.filter((known) => followedBy(known).some(({ version }) => version.id === id)).length;
-    for (const phase of phases)
-      for (const session of phase.sessions)
-        for (const item of session.items) {
-          const before = uses.get(item.exercise) ?? [];
-          uses.set(item.exercise, before);
-          before.push({
-            version: id,
-            programme: name,
-            number,
-            phase: phase.name,
-            session: session.title,
-            machineKind: item.machineKind,
-            needsCapacity: 'basis' in item && item.basis.kind === 'fraction',
-            followers,
-          });
-        }
-  }
-  return uses;
+/** How many people follow each version. */
+const followersOf = (people: readonly Known[]): ReadonlyMap<string, number> => {
+  const followers = new Map<string, number>();
+  for (const known of people)
+    for (const { version } of followedBy(known)) followers.set(version.id, (followers.get(version.id) ?? 0) + 1);
+  return followers;
 };
 
 /** Issued cards from today on that nobody has answered for, by exercise and by machine. */

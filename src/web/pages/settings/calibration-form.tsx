@@ -3,11 +3,12 @@ import type { Problem } from '#contract/problem.ts';
 import type { MachineSetting } from '#contract/windows/settings-window.ts';
 import type { FactBody } from '#domain/fact.ts';
 import { isoOfDay, type Day } from '#units/day.ts';
-import { Field, Fields, asTyped } from '../../parts/parts.ts';
+import { asTyped, Field } from '../../parts/parts.ts';
 import { typedAmount, typedDay } from '../record/typed-values.ts';
 import type { Labels } from './at-its-field.ts';
 import { ChangeForm, useChange, type BuildChange } from './change-form.tsx';
 import { deliveredOver } from './delivered-over.ts';
+import styles from './settings-page.module.css';
 
 interface CalibrationFormProps {
   readonly of: MachineSetting;
@@ -31,7 +32,7 @@ export function CalibrationForm({ of: { machine }, correcting, today, onDone }: 
   const change = useChange({ supersedes: correcting?.fact.id ?? null, labels: LABELS, asksWhy, onDone });
   const build: BuildChange = (problems) => calibrationOf(machine.id, day, shown, problems);
   const { problems } = change;
-  const pair = { inputMode: 'decimal', unit: machine.unit, problems, isNarrow: true } as const;
+  const pair = { inputMode: 'decimal', unit: machine.unit, problems } as const;
   return (
     <ChangeForm
       change={change}
@@ -42,7 +43,7 @@ export function CalibrationForm({ of: { machine }, correcting, today, onDone }: 
       onCancel={() => onDone(null)}
     >
       <Field label="Day" name="day" type="date" value={day} onChange={setDay} problems={problems} isFirst />
-      <Fields>
+      <div className={styles['numbers']}>
         <Field {...pair} label="Set" name="set" value={set} onChange={setSet} />
         <Field {...pair} label="Delivered" name="delivered" value={delivered} onChange={setDelivered} />
         <Field
@@ -57,9 +58,8 @@ export function CalibrationForm({ of: { machine }, correcting, today, onDone }: 
           inputMode="decimal"
           problems={problems}
           hint="typed, or from the two"
-          isNarrow
         />
-      </Fields>
+      </div>
       <p className="soft small">
         Counts from its day on, until the next. No load changes by it: it raises a proposal for everybody on this
         machine.

@@ -22,6 +22,8 @@ interface ChangeOf {
   readonly supersedes: FactId | null;
   readonly labels: Labels;
   readonly asksWhy: boolean;
+  /** What the program warns of has been seen, and is meant. */
+  readonly isSure?: boolean;
   /** `said`: what the change entailed, where it entailed something. */
   readonly onDone: (said: string | null) => void;
 }
@@ -31,7 +33,7 @@ interface Recorded {
 }
 
 /** Sends what a form of this page comes to; keeps every problem at the field in which it was typed. */
-export const useChange = ({ supersedes, labels, asksWhy, onDone }: ChangeOf): Change => {
+export const useChange = ({ supersedes, labels, asksWhy, isSure = false, onDone }: ChangeOf): Change => {
   const write = useWrite<Recorded>();
   const { signer } = useSigner();
   const [reason, setReason] = useState('');
@@ -45,7 +47,7 @@ export const useChange = ({ supersedes, labels, asksWhy, onDone }: ChangeOf): Ch
     setOwn(problems);
     write.forget();
     if (body === null || problems.length > 0 || signer === null) return;
-    const entry = { body, supersedes, reason: given.trim() === '' ? null : given.trim() };
+    const entry = { body, supersedes, reason: given.trim() === '' ? null : given.trim(), sure: isSure };
     write.send(ROUTES.facts, { signer: signer.id, entries: [entry] }, ({ recalled }) => onDone(saysRecalled(recalled)));
   };
   return { problems: [...own, ...write.problems.map((each) => atItsField(each, labels))], reason, setReason, submit };

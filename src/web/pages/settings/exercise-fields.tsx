@@ -100,7 +100,7 @@ function LoadFields({ typed, type, problems, ...rest }: LoadFieldsProps) {
         />
       </Fields>
       <CapacityFields typed={typed} type={type} problems={problems} {...rest} />
-      <Fields>
+      <div className={styles['numbers']}>
         <Field
           label="Rounded to, in kg"
           name="entry.exercise.roundTo.kg"
@@ -109,7 +109,6 @@ function LoadFields({ typed, type, problems, ...rest }: LoadFieldsProps) {
           unit="kg"
           inputMode="decimal"
           problems={problems}
-          isNarrow
         />
         <Field
           label="Rounded to, in lb"
@@ -119,7 +118,6 @@ function LoadFields({ typed, type, problems, ...rest }: LoadFieldsProps) {
           unit="lb"
           inputMode="decimal"
           problems={problems}
-          isNarrow
         />
         <Field
           label="One repetition"
@@ -130,9 +128,8 @@ function LoadFields({ typed, type, problems, ...rest }: LoadFieldsProps) {
           inputMode="decimal"
           problems={problems}
           hint="For the minutes of a card."
-          isNarrow
         />
-      </Fields>
+      </div>
     </>
   );
 }

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import type { Problem } from '#contract/problem.ts';
 import type { ExerciseSetting, SettingsWindow } from '#contract/windows/settings-window.ts';
+import { exerciseWarnings } from '#domain/exercise-change.ts';
 import { Dialog } from '../../parts/parts.ts';
 import { ChangeForm, useChange, type BuildChange } from './change-form.tsx';
 import { ExerciseFields } from './exercise-fields.tsx';
 import { ExerciseWordFields } from './exercise-word-fields.tsx';
-import { exerciseWarnings } from './exercise-warnings.ts';
 import { EXERCISE_LABELS, substituteLabels } from './exercise-words.ts';
 import { SubstituteFields } from './substitute-fields.tsx';
 import { copyOf, exerciseOf, typedExerciseOf, type TypedExercise } from './typed-exercise.ts';
@@ -62,10 +62,11 @@ function ExerciseForm({ doing, settings, onDone }: ExerciseDialogProps) {
     supersedes: before?.history[0]?.fact ?? null,
     labels,
     asksWhy: before !== null,
+    isSure: isSeen,
     onDone,
   });
   const exercises = settings.exercises.map(({ exercise }) => exercise);
-  const warnings = before === null ? [] : exerciseWarnings(before, typed);
+  const warnings = before === null ? [] : exerciseWarnings(before.exercise, typed, before.uses);
   const build: BuildChange = (problems) => {
     const exercise = exerciseOf(typed, before?.exercise.id ?? null, exercises, problems);
     if (warnings.length > 0 && !isSeen) problems.push(NOT_SEEN);
@@ -85,7 +86,12 @@ function ExerciseForm({ doing, settings, onDone }: ExerciseDialogProps) {
       <ExerciseFields {...shared} own={before?.exercise.id ?? null} />
       <ExerciseWordFields {...shared} />
       <SubstituteFields {...shared} own={before?.exercise.id ?? null} />
-      <WarningBox warnings={warnings} isSeen={isSeen} onSeen={setSeen} problems={change.problems} />
+      <WarningBox
+        warnings={warnings.map(({ says }) => says)}
+        isSeen={isSeen}
+        onSeen={setSeen}
+        problems={change.problems}
+      />
     </ChangeForm>
   );
 }

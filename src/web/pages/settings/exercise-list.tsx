@@ -39,7 +39,9 @@ export function ExerciseList({ settings, onSaid }: ExerciseListProps) {
         practice defaults, which nobody has measured.
       </p>
       <Looking looked={looked} onLooked={setLooked} />
-      <Button onPress={() => setDoing({ kind: 'new' })}>New exercise</Button>
+      <p>
+        <Button onPress={() => setDoing({ kind: 'new' })}>New exercise</Button>
+      </p>
       <div className={styles['patterns']}>
         {PATTERNS.map((pattern) => ({ pattern, of: found.filter(({ exercise }) => exercise.pattern === pattern) }))
           .filter(({ of }) => of.length > 0)

@@ -1,4 +1,4 @@
-import { Field, Fields } from '../../parts/parts.ts';
+import { Field } from '../../parts/parts.ts';
 import type { ExerciseFieldsProps } from './exercise-fields.tsx';
 import styles from './settings-page.module.css';
 import type { TextOfExercise } from './typed-exercise.ts';
@@ -18,29 +18,27 @@ export function ExerciseWordFields({ typed, onTyped, problems }: ExerciseFieldsP
     <>
       <h3 className={styles['part']}>What is said of it</h3>
       <div className={styles['texts']}>
-        <Fields>
-          {LINES.map(({ key, label, hint }) => (
-            <Field
-              key={key}
-              label={label}
-              name={`entry.exercise.${key}`}
-              value={typed[key]}
-              onChange={type(key)}
-              problems={problems}
-              hint={hint}
-              isLong
-            />
-          ))}
+        {LINES.map(({ key, label, hint }) => (
           <Field
-            label="Rests on"
-            name="entry.exercise.source"
-            value={typed.source}
-            onChange={type('source')}
+            key={key}
+            label={label}
+            name={`entry.exercise.${key}`}
+            value={typed[key]}
+            onChange={type(key)}
             problems={problems}
-            hint="Paper, practice or own judgement, for every choice above."
+            hint={hint}
             isLong
           />
-        </Fields>
+        ))}
+        <Field
+          label="Rests on"
+          name="entry.exercise.source"
+          value={typed.source}
+          onChange={type('source')}
+          problems={problems}
+          hint="Paper, practice or own judgement, for every choice above."
+          isLong
+        />
       </div>
     </>
   );

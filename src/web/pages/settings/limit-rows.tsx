@@ -1,6 +1,6 @@
 import type { Problem } from '#contract/problem.ts';
 import type { HouseWindow } from '#contract/windows/house-window.ts';
-import { Button, Choice, Field } from '../../parts/parts.ts';
+import { Button, Choice, Field, join } from '../../parts/parts.ts';
 import styles from './settings-page.module.css';
 import type { TypedLimit } from './typed-machine.ts';
 
@@ -18,52 +18,58 @@ export function LimitRows({ house, unit, limits, onLimits, problems }: LimitRows
   return (
     <>
       <h3 className={styles['part']}>Limits of single exercises</h3>
-      {limits.map((limit, place) => {
-        const at = `entry.machine.limits.${place}`;
-        const put = (after: Partial<TypedLimit>) =>
-          onLimits((before) => before.map((each) => (each.key === limit.key ? { ...each, ...after } : each)));
-        return (
-          <fieldset key={limit.key} className={styles['row']} aria-label={`Limit ${place + 1}`}>
-            <Choice
-              label="Exercise"
-              name={`${at}.exercise`}
-              value={limit.exercise}
-              onChange={(exercise) => put({ exercise })}
-              options={exercises}
-              nothing="choose …"
-              problems={problems}
-            />
-            <Field
-              label="Attachment"
-              name={`${at}.attachment`}
-              value={limit.attachment}
-              onChange={(attachment) => put({ attachment })}
-              placeholder="any"
-              problems={problems}
-              isNarrow
-            />
-            <Field
-              label="At most"
-              name={`${at}.most`}
-              value={limit.most}
-              onChange={(most) => put({ most })}
-              unit={unit}
-              inputMode="decimal"
-              problems={problems}
-              isNarrow
-            />
-            <span className={styles['acts']}>
-              <Button
-                kind="link"
-                label={`Leave out limit ${place + 1}`}
-                onPress={() => onLimits((before) => before.filter(({ key }) => key !== limit.key))}
-              >
-                leave out
-              </Button>
-            </span>
-          </fieldset>
-        );
-      })}
+      <div className={styles['rows']}>
+        {limits.map((limit, place) => {
+          const at = `entry.machine.limits.${place}`;
+          const put = (after: Partial<TypedLimit>) =>
+            onLimits((before) => before.map((each) => (each.key === limit.key ? { ...each, ...after } : each)));
+          return (
+            <fieldset
+              key={limit.key}
+              className={join(styles['row'], styles['limit'])}
+              aria-label={`Limit ${place + 1}`}
+            >
+              <Choice
+                label="Exercise"
+                name={`${at}.exercise`}
+                value={limit.exercise}
+                onChange={(exercise) => put({ exercise })}
+                options={exercises}
+                nothing="choose …"
+                problems={problems}
+              />
+              <Field
+                label="Attachment"
+                name={`${at}.attachment`}
+                value={limit.attachment}
+                onChange={(attachment) => put({ attachment })}
+                placeholder="any"
+                problems={problems}
+                isNarrow
+              />
+              <Field
+                label="At most"
+                name={`${at}.most`}
+                value={limit.most}
+                onChange={(most) => put({ most })}
+                unit={unit}
+                inputMode="decimal"
+                problems={problems}
+                isNarrow
+              />
+              <span className={styles['acts']}>
+                <Button
+                  kind="link"
+                  label={`Leave out limit ${place + 1}`}
+                  onPress={() => onLimits((before) => before.filter(({ key }) => key !== limit.key))}
+                >
+                  leave out
+                </Button>
+              </span>
+            </fieldset>
+          );
+        })}
+      </div>
       <Button
         onPress={() =>
           onLimits((before) => [...before, { key: crypto.randomUUID(), exercise: '', attachment: '', most: '' }])

@@ -97,11 +97,11 @@ export const SITE_PLACES = { ground: 'on the ground', aboard: 'aboard' } as cons
 /** What can be set: of a new machine its unit and step too. */
 export function MachineLoadFields({ typed, type, before, problems }: MachineFieldsProps) {
   const unit = before?.unit ?? typed.unit;
-  const load = { inputMode: 'decimal', unit, problems, isNarrow: true } as const;
+  const load = { inputMode: 'decimal', unit, problems } as const;
   return (
     <>
       <h3 className={styles['part']}>{hasSpeed(typed.kind) ? 'Pull of the harness' : 'Loads'}</h3>
-      <Fields>
+      <div className={styles['numbers']}>
         {before === null && (
           <>
             <Choice
@@ -109,7 +109,6 @@ export function MachineLoadFields({ typed, type, before, problems }: MachineFiel
               value={typed.unit}
               onChange={type('unit')}
               options={['kg', 'lb'].map((each) => ({ value: each, label: each }))}
-              isNarrow
             />
             <Field
               {...load}
@@ -128,7 +127,7 @@ export function MachineLoadFields({ typed, type, before, problems }: MachineFiel
           value={typed.ceiling}
           onChange={type('ceiling')}
         />
-      </Fields>
+      </div>
       {before === null && (
         <p className="soft small">
           Least is the bar or the machine alone. Unit and step stay for ever once they are entered.
@@ -140,11 +139,11 @@ export function MachineLoadFields({ typed, type, before, problems }: MachineFiel
 
 /** What using it costs in minutes; of a cycle, rower or treadmill its most. */
 export function MinuteFields({ typed, type, problems }: MachineFieldsProps) {
-  const minutes = { inputMode: 'decimal', unit: 'min', problems, isNarrow: true } as const;
+  const minutes = { inputMode: 'decimal', unit: 'min', problems } as const;
   return (
     <>
       <h3 className={styles['part']}>Minutes</h3>
-      <Fields>
+      <div className={styles['numbers']}>
         <Field
           {...minutes}
           label="Set-up"
@@ -187,7 +186,7 @@ export function MinuteFields({ typed, type, problems }: MachineFieldsProps) {
             onChange={type('mostSpeed')}
           />
         )}
-      </Fields>
+      </div>
     </>
   );
 }

@@ -2,7 +2,7 @@ import type { HouseWindow } from '#contract/windows/house-window.ts';
 import type { MachineSetting, SettingsWindow } from '#contract/windows/settings-window.ts';
 import type { Machine } from '#domain/catalogue.ts';
 import type { Day } from '#units/day.ts';
-import { Button, dateWithYear, Table } from '../../parts/parts.ts';
+import { Button, dateWithYear, join, Table } from '../../parts/parts.ts';
 import { MachineMore } from './machine-more.tsx';
 import styles from './settings-page.module.css';
 import type { MachineDoing } from './sites-and-machines.tsx';
@@ -65,20 +65,20 @@ function MachineRow({ setting, house, onDo }: MachineRowProps) {
         {machine.name} <span className="soft small">{kind}</span>
         <MachineMore setting={setting} onDo={onDo} />
       </th>
-      <td>{house.sites.find(({ id }) => id === machine.site)?.name ?? machine.site}</td>
-      <td>{machine.gravity}</td>
-      {[machine.increment, machine.least, machine.ceiling].map((value, place) => (
-        <td key={place} className="number">
+      <td data-label="site">{house.sites.find(({ id }) => id === machine.site)?.name ?? machine.site}</td>
+      <td data-label="gravity">{machine.gravity}</td>
+      {(['increment', 'least', 'ceiling'] as const).map((of) => (
+        <td key={of} data-label={of === 'increment' ? 'step' : of} className={join('number', styles['load'])}>
           {isLoaded(kind) ? (
             <>
-              {value} <span className="soft">{unit}</span>
+              {machine[of]} <span className="soft">{unit}</span>
             </>
           ) : (
             '–'
           )}
         </td>
       ))}
-      <td className="soft small">
+      <td data-label="own limits" className="soft small">
         {[
           ...limits.map(
             ({ exercise, attachment, most }) =>
@@ -87,11 +87,11 @@ function MachineRow({ setting, house, onDo }: MachineRowProps) {
           ...mostOf(machine),
         ].join(', ') || '–'}
       </td>
-      <td className="soft small">
+      <td data-label="minutes" className="soft small">
         set-up {minutes.setUp}, stow {minutes.stow}, change of exercise {minutes.changeExercise}, of load{' '}
         {minutes.changeLoad}
       </td>
-      <td>{stateOf(machine, house.today)}</td>
+      <td data-label="state">{stateOf(machine, house.today)}</td>
       <td className="on-screen">
         <MachineActs setting={setting} today={house.today} onDo={onDo} />
       </td>
@@ -112,7 +112,7 @@ function MachineActs({ setting, today, onDo }: Omit<MachineRowProps, 'house'> & 
   const { name } = setting.machine;
   const isIn = isOver(setting.machine, today);
   return (
-    <span className={styles['acts']}>
+    <span className={styles['doing']}>
       <Button kind="link" label={`Change ${name}`} onPress={() => onDo({ kind: 'change', of: setting })}>
         change
       </Button>
@@ -143,7 +143,7 @@ function MachineActs({ setting, today, onDo }: Omit<MachineRowProps, 'house'> & 
 
 function stateOf(machine: Machine, today: Day) {
   const { outOfService: out } = machine;
-  if (out === null || isOver(machine, today)) return 'in service';
+  if (out === null || isOver(machine, today)) return <span className={styles['load']}>in service</span>;
   const until = out.until === null ? 'until further notice' : `to ${dateWithYear(out.until)}`;
   return (
     <span className={styles['out']}>

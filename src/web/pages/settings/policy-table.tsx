@@ -3,7 +3,7 @@ import { dayFromIso } from '#units/day.ts';
 import type { SettingsWindow } from '#contract/windows/settings-window.ts';
 import { POLICY_TERMS } from '#domain/policy-terms.ts';
 import { DEFAULT_POLICIES, type Policies } from '#domain/policies.ts';
-import { Button, dateWithYear, Dialog, Table } from '../../parts/parts.ts';
+import { Button, dateWithYear, Dialog, join, Table } from '../../parts/parts.ts';
 import { standingFor } from './policy-fact.ts';
 import { PolicyForm } from './policy-form.tsx';
 import { POLICY_WORDS, shownPolicy } from './policy-words.ts';
@@ -18,7 +18,7 @@ interface PolicyTableProps {
 export function PolicyTable({ settings, onSaid }: PolicyTableProps) {
   const [name, setName] = useState<keyof Policies | null>(null);
   return (
-    <section aria-label="Policies" id="policies" className={styles['policies']}>
+    <section aria-label="Policies" id="policies" className={join(styles['policies'], styles['stacks'])}>
       <h2>Policies</h2>
       <Table caption="Practice that a team may set for itself" isCaptionHidden>
         <thead>
@@ -72,7 +72,9 @@ function PolicyRow({ name, settings, onChange }: PolicyRowProps) {
         <SetBy name={name} settings={settings} />
       </td>
       <td className="soft">{means}</td>
-      <td className="soft small">{POLICY_TERMS[name].restsOn}</td>
+      <td data-label="rests on" className="soft small">
+        {POLICY_TERMS[name].restsOn}
+      </td>
       <td className="on-screen">
         <Button kind="link" label={`Set ${title}`} onPress={onChange}>
           set

@@ -162,6 +162,12 @@ export const POLICY_WORDS: Words = {
     unit: 'days',
     show: days,
   },
+  blackoutDaysFromLanding: {
+    title: 'Blackout from landing',
+    means: 'Days from landing day on without a session, unless it is entered what is left of them.',
+    unit: 'days',
+    show: days,
+  },
 };
 
 /** A policy as people say it: "14 days", "± 5 %". */

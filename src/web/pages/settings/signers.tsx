@@ -27,7 +27,7 @@ export function Signers({ settings, today, onSaid }: SignersProps) {
   const nameOf = (id: Signer['signsFor']): string =>
     settings.signers.find(({ signer }) => signer.id === id)?.signer.name ?? '';
   return (
-    <section aria-label="Signers" id="signers">
+    <section aria-label="Signers" id="signers" className={styles['stacks']}>
       <h2>Signers</h2>
       <Table caption="Who signs here" isCaptionHidden isWide={false}>
         <thead>
@@ -100,10 +100,10 @@ function SignerRow({ of, signsFor, today, onDo }: SignerRowProps) {
           </details>
         )}
       </th>
-      <td>{role}</td>
-      <td>{signsFor}</td>
-      <td>{from === null ? '–' : dateWithYear(from)}</td>
-      <td>
+      <td data-label="role">{role}</td>
+      <td data-label="signs for">{signsFor}</td>
+      <td data-label="from">{from === null ? '–' : dateWithYear(from)}</td>
+      <td data-label="until">
         {until === null ? '–' : dateWithYear(until)}
         {isOver && <span className="soft small"> over</span>}
       </td>

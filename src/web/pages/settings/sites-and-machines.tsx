@@ -36,7 +36,7 @@ export function SitesAndMachines({ house, settings, onSaid }: SitesAndMachinesPr
     onSaid(said);
   };
   return (
-    <section aria-label="Sites and machines" id="machines">
+    <section aria-label="Sites and machines" id="machines" className={styles['stacks']}>
       <h2>Sites and machines</h2>
       <ul className={styles['sites']}>
         {settings.sites.map((each) => (

@@ -16,9 +16,11 @@ export function SubstituteFields(props: ExerciseFieldsProps & { readonly own: Ex
         In the order in which it is tried. Coverage from 0, nothing, to 1, all of it, done under load; empty where the
         exercise does not train that quality.
       </p>
-      {typed.substitutes.map((substitute, place) => (
-        <SubstituteRow key={substitute.key} {...props} substitute={substitute} place={place} onSet={set} />
-      ))}
+      <div className={styles['rows']}>
+        {typed.substitutes.map((substitute, place) => (
+          <SubstituteRow key={substitute.key} {...props} substitute={substitute} place={place} onSet={set} />
+        ))}
+      </div>
       <Button onPress={() => set((before) => [...before, emptySubstitute(crypto.randomUUID())])}>
         Add a substitute
       </Button>
@@ -43,7 +45,7 @@ function SubstituteRow({ exercises, own, substitute, place, onSet, problems }: S
   return (
     <fieldset className={styles['row']} aria-label={`Substitute ${place + 1}`}>
       <Choice
-        label={`${place + 1}.`}
+        label="exercise"
         name={`${at}.exercise`}
         value={substitute.exercise}
         onChange={(exercise) => put({ ...substitute, exercise })}
