@@ -1,6 +1,17 @@
 import type { Day } from '#units/day.ts';
 import type { Entered } from '#units/entered.ts';
-import type { CardId, ExerciseId, FactId, PersonId, ProgrammeVersionId, ProposalId, TrackId } from './identity.ts';
+import type { BodySite, LooseKind, MachineKind } from './catalogue.ts';
+import type { Side } from './effort.ts';
+import type {
+  CardId,
+  ExerciseId,
+  FactId,
+  PersonId,
+  ProgrammeVersionId,
+  ProposalId,
+  SessionId,
+  TrackId,
+} from './identity.ts';
 import type { IssuedCard } from './issued-card.ts';
 import type { Anchor } from './mission-day.ts';
 import type { Raise } from './raise.ts';
@@ -19,6 +30,13 @@ export type Change =
   | { readonly kind: 'load'; readonly load: Entered }
   /** Sets, repetitions and target of these days, in the trade's shorthand. */
   | { readonly kind: 'as written'; readonly line: string };
+
+/** Where it hurts before a session, 0 to 10. */
+export interface Hurting {
+  readonly site: BodySite;
+  readonly side: Side | null;
+  readonly score: number;
+}
 
 export type Decision =
   | {
@@ -64,6 +82,18 @@ export type Decision =
   | { readonly kind: 're-base'; readonly person: PersonId; readonly exercise: ExerciseId; readonly from: Day }
   | { readonly kind: 'raise'; readonly person: PersonId; readonly from: Day; readonly raises: readonly Raise[] }
   | { readonly kind: 'decline'; readonly person: PersonId; readonly proposal: ProposalId; readonly reason: string }
+  /** One day's session for what is there: another gym, fewer minutes, something that hurts. The last one stands. */
+  | {
+      readonly kind: 're-make';
+      readonly person: PersonId;
+      readonly day: Day;
+      /** The session of the programme that is trained on this day. */
+      readonly session: SessionId;
+      readonly here: readonly (MachineKind | LooseKind)[];
+      readonly minutes: number;
+      readonly hurts: readonly Hurting[];
+      readonly reason: string;
+    }
   /** The signature under a card, with the list of raises that the signer saw. */
   | { readonly kind: 'issue'; readonly person: PersonId; readonly card: IssuedCard; readonly raises: readonly Raise[] }
   | {

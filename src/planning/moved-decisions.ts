@@ -6,7 +6,8 @@ import type { PhaseName } from '#domain/programme.ts';
 import type { Road } from '#domain/road.ts';
 import { datesOverTime, datesWhen } from './mission-dates.ts';
 import type { PlanContext } from './plan-context.ts';
-import { heldOn, sideOf, type RoadSide } from './road-spans.ts';
+import { heldOn } from './road-spans.ts';
+import { sideOf, type RoadSide } from './time/side-of.ts';
 
 /** Where a day lies on a road. */
 export interface PlaceOnRoad {
@@ -85,6 +86,8 @@ const daysOfDecision = (
         (decision.change.kind === 'back off' && decision.from < today);
       return isOver ? [] : spanDays(decision.from, decision.until, today);
     }
+    case 're-make':
+      return decision.day >= today ? [{ which: 'day', day: decision.day }] : [];
     case 'raise':
     case 're-base':
     case 'fix body mass':

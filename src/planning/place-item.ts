@@ -10,9 +10,12 @@ import { isMachineOut, type PlanContext } from './plan-context.ts';
 import { planDrill } from './plan-drill.ts';
 import { planItem, type PlannedItem } from './plan-item.ts';
 import type { Progress } from './progress.ts';
+import { hurtingOn, hurtsTooMuch, isThere, showHurting } from './re-made.ts';
 import type { FoundSession } from './session-on.ts';
 import { isBehindBar } from './squat-gates.ts';
 import { standInFor } from './stand-in.ts';
+import { onLightDay, whyLight } from './time/light-day.ts';
+import { leftOutForWalk } from './time/space-walks.ts';
 import { insteadHere } from './substitute-here.ts';
 
 /** An item of a session where a person trains on a day, planned or left out with a reason. */
@@ -48,8 +51,12 @@ export const placeItem = (
     );
   if (item.kind === 'lift' && isTooEarly(context, on))
     return { item, exercise, machine, planned: { kind: 'left out', says: tooEarly(context), gap: false, early: true } };
-  if (means.kind === 'none') return instead(context, progress, { on, found, item, exercise }, means.says);
-  return { item, exercise, machine, planned: planned(context, progress, { on, found, item, exercise, machine }) };
+  const at = { on, found, item, exercise };
+  const hurting = hurtingOn(context, exercise, on);
+  if (hurting && hurtsTooMuch(context, exercise, on))
+    return instead(context, progress, at, showHurting(hurting.hurting));
+  if (means.kind === 'none') return instead(context, progress, at, means.says);
+  return { item, exercise, machine, planned: planned(context, progress, { ...at, machine }) };
 };
 
 /** Another exercise, or the same on something else, where the machine is not there; else left out, with what could be done. */
@@ -101,7 +108,9 @@ type Means =
 const isLoose = (kind: MachineKind | LooseKind): kind is LooseKind => LOOSE_KINDS.some((each) => each === kind);
 
 /** Weightless, a body weighs nothing and nobody hangs from a bar; what fits a bag is everywhere. */
-const meansOn = ({ known }: PlanContext, kind: MachineKind | LooseKind, on: Day): Means => {
+const meansOn = (context: PlanContext, kind: MachineKind | LooseKind, on: Day): Means => {
+  const { known } = context;
+  if (!isThere(context, kind, on)) return { kind: 'none', says: `there is no ${kind} here` };
   if (!isLoose(kind)) {
     const machine = machineOn(known, kind, on);
     if (!machine) return { kind: 'none', says: `there is no ${kind} here` };
@@ -124,6 +133,13 @@ interface At {
 }
 
 const planned = (context: PlanContext, progress: Progress, at: At): PlannedItem => {
+  const rests = leftOutForWalk(context, progress, at);
+  return rests === null
+    ? onLightDay(plannedOfItsKind(context, progress, at), at.item, whyLight(context, at.on))
+    : { kind: 'left out', says: rests, gap: false };
+};
+
+const plannedOfItsKind = (context: PlanContext, progress: Progress, at: At): PlannedItem => {
   const { on, item, exercise, machine } = at;
   const adjustments = adjustmentsOn(context, on).filter((each) => each.track === item.track);
   const line = adjustments.flatMap(({ change }) => (change.kind === 'as written' ? [change.line] : [])).at(-1) ?? null;

@@ -2,12 +2,14 @@ import type { Day } from '#units/day.ts';
 import { isCardLift, type Card, type CardItem, type CardMinutes } from '#domain/card.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import type { ProgrammeSession } from '#domain/programme.ts';
-import { chooseWithin } from './leave-out.ts';
+import { chooseWithin, type Choice } from './leave-out.ts';
 import { leaveOutOrder, sessionMinutes, totalOf } from './minutes.ts';
 import { placeItem, type Placed } from './place-item.ts';
 import { isMachineOut, type PlanContext } from './plan-context.ts';
 import type { Progress } from './progress.ts';
+import { painGaps, sessionReMade } from './re-made.ts';
 import { sessionOn, type FoundSession } from './session-on.ts';
+import { roomOn } from './time/day-room.ts';
 
 export interface PlannedCard {
   readonly card: Card;
@@ -17,7 +19,7 @@ export interface PlannedCard {
 
 /** The session of a day in absolute terms, or null where the programme has none. */
 export const planCard = (context: PlanContext, progress: Progress, on: Day): PlannedCard | null => {
-  const found = sessionOn(context, on);
+  const found = sessionReMade(context, sessionOn(context, on), on);
   if (!found) return null;
   const placed = found.session.items
     .map((item) => placeItem(context, progress, on, found, item))
@@ -32,7 +34,7 @@ const cardOf = (context: PlanContext, on: Day, found: FoundSession, placed: read
   const items = placed.flatMap(({ planned }) => (planned.kind === 'item' ? [planned.item] : []));
   const timeOf = (some: readonly CardItem[]): readonly CardMinutes[] => sessionMinutes(some, placeOf);
   const minutesOf = (some: readonly CardItem[]): number => totalOf(timeOf(some));
-  const { kept, left } = chooseWithin(items, found.session.blockMinutes, minutesOf);
+  const { kept, left } = choiceWithin(found.session.blockMinutes, minutesOnDay(context, on), items, minutesOf);
   const numbered = kept.map((item, index) => ({ ...item, place: index + 1 }));
   const refused = placed.flatMap(({ planned, item, exercise }) =>
     planned.kind === 'left out' ? [{ item: item.id, exerciseName: exercise.name, says: planned.says }] : [],
@@ -46,7 +48,7 @@ const cardOf = (context: PlanContext, on: Day, found: FoundSession, placed: read
     planned.kind === 'left out' && planned.gap ? [`${exercise.name}: ${planned.says}`] : [],
   );
   return {
-    gaps: [...gaps, ...dayGaps(context, placed, on, numbered)],
+    gaps: [...painGaps(context, on), ...gaps, ...dayGaps(context, placed, on, numbered)],
     card: {
       person: known.person,
       day: on,
@@ -67,6 +69,24 @@ const cardOf = (context: PlanContext, on: Day, found: FoundSession, placed: read
     },
   };
 };
+
+/** A block keeps its most important item even where it is too short for it; a day that has no more time keeps none. */
+const choiceWithin = (
+  block: number,
+  ofDay: number | null,
+  items: readonly CardItem[],
+  minutesOf: (some: readonly CardItem[]) => number,
+): Choice<CardItem> => {
+  const choice = chooseWithin(items, block, minutesOf);
+  return ofDay === null || minutesOf(choice.kept) <= ofDay + ROUNDING ? choice : { kept: [], left: items };
+};
+
+/** Minutes are sums of binary fractions. */
+const ROUNDING = 1e-9;
+
+/** Who makes a session anew on its day says what time there is. */
+const minutesOnDay = (context: PlanContext, on: Day): number | null =>
+  context.reMade.has(on) ? null : roomOn(context, on).minutes;
 
 /** "left out: the block has 90 minutes, with it the session takes 97". */
 const noTime = (block: number, needed: number): string =>

@@ -1,4 +1,4 @@
-import type { Day } from '#units/day.ts';
+import { addDays, type Day } from '#units/day.ts';
 import { numberOf } from '#units/entered.ts';
 import { kilogramsPer } from '#units/mass.ts';
 import { calibrationFactor, flightBodyMass, type FlightMass } from '#assessing/bar-equivalent.ts';
@@ -13,6 +13,9 @@ import { isWithinScope, type Restriction } from '#domain/restriction.ts';
 import { bodyWeightShare } from '#science/body/work-share.ts';
 import { Rows } from './rows.ts';
 import type { CapacityCause } from './frozen-capacity.ts';
+import { calendarOf, type Calendar } from './time/calendar.ts';
+import type { LaidWeek } from './time/laid-week.ts';
+import { reMadeByDay, type ReMake } from './re-made.ts';
 
 /** What stays the same over all days of one derivation, computed once. */
 export interface PlanContext {
@@ -25,6 +28,13 @@ export interface PlanContext {
   readonly decisions: readonly Fact<'decided'>[];
   readonly declined: ReadonlySet<string>;
   readonly restrictions: readonly BindingRestriction[];
+  readonly calendar: Calendar;
+  /** Weeks with their sessions laid on their days, found once, by every day of theirs. */
+  readonly weeks: Map<Day, LaidWeek>;
+  /** Last day on which a card can be issued; null where nobody asks for a road. */
+  readonly issuableUntil: Day | null;
+  /** Sessions that were made anew for what is there. */
+  readonly reMade: ReadonlyMap<Day, ReMake>;
 }
 
 export interface BindingRestriction {
@@ -34,7 +44,7 @@ export interface BindingRestriction {
   readonly liftedOn: Day | null;
 }
 
-export const planContext = (known: Known): PlanContext => {
+export const planContext = (known: Known, today: Day | null = null): PlanContext => {
   const decisions = ofKind(known, 'decided');
   return {
     known,
@@ -45,6 +55,10 @@ export const planContext = (known: Known): PlanContext => {
     decisions,
     declined: new Set(decisions.flatMap(({ decision }) => (decision.kind === 'decline' ? [decision.proposal] : []))),
     restrictions: bindingRestrictions(known),
+    calendar: calendarOf(known),
+    weeks: new Map(),
+    issuableUntil: today === null ? null : addDays(today, known.house.policies.horizonDays - 1),
+    reMade: reMadeByDay(decisions),
   };
 };
 

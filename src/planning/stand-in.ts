@@ -4,6 +4,7 @@ import { idOf } from '#domain/identity.ts';
 import type { BoutsItem, DrillItem, DrillWork, LiftItem, ProgrammeItem } from '#domain/programme.ts';
 import { machinesOn } from './machine-on.ts';
 import { isMachineOut, type PlanContext } from './plan-context.ts';
+import { saidToBeHere } from './re-made.ts';
 import { bestInsteadOn } from './substitute-here.ts';
 import type { Instead, Means } from './substitutes.ts';
 
@@ -23,7 +24,7 @@ export const standInFor = (context: PlanContext, item: ProgrammeItem, exercise: 
   const best = bestInsteadOn(context, exercise, on);
   if (!best || best.ifThere) return null;
   const machine = isLoose(best.on) ? null : machineOf(context, best.on, on);
-  if (!isLoose(best.on) && !machine) return null;
+  if (!isLoose(best.on) && !machine && saidToBeHere(context, on) === null) return null;
   const instead = itemInstead(item, best, machine);
   return instead && { item: instead, exercise: best.exercise, machine, says: saysOf(exercise, best) };
 };
@@ -45,7 +46,7 @@ const itemInstead = (item: ProgrammeItem, { exercise, on }: Instead, machine: Ma
     case 'drill':
       return { ...item, ...common };
     case 'lift':
-      return machine ? liftInstead(item, common) : drillInstead(item, common);
+      return machine ? liftInstead(item, common) : drillInstead(item, common, isLoose(on));
   }
 };
 
@@ -68,13 +69,14 @@ const liftInstead = (item: LiftItem, common: Common): LiftItem => ({
   shouldFeel: FIRST_FEELS,
 });
 
-const drillInstead = (item: LiftItem, common: Common): DrillItem => ({
+/** Under a load that nobody entered: whoever is there finds one that feels as a first one should. */
+const drillInstead = (item: LiftItem, common: Common, unloaded: boolean): DrillItem => ({
   ...common,
   kind: 'drill',
   id: item.id,
   condition: item.condition,
   priority: item.priority,
-  shouldFeel: item.shouldFeel,
+  shouldFeel: unloaded ? item.shouldFeel : FIRST_FEELS,
   source: item.source,
   sets: item.sets.map(({ repetitions, rest }) => {
     const work: DrillWork = { kind: 'repetitions', count: repetitions };

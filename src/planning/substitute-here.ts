@@ -3,6 +3,7 @@ import type { Exercise } from '#domain/catalogue.ts';
 import { insteadOf, type Instead, type Means } from './substitutes.ts';
 import { isInFlight, machinesOn } from './machine-on.ts';
 import { isMachineOut, restrictionsOn, type PlanContext } from './plan-context.ts';
+import { hurtsTooMuch, saidToBeHere } from './re-made.ts';
 import { isBehindGates, mayCarryBar } from './squat-gates.ts';
 
 /**
@@ -22,11 +23,16 @@ export const bestInsteadOn = (context: PlanContext, exercise: Exercise, on: Day)
   exercise.substitutes.length === 0 || isForbidden(context, exercise, on)
     ? null
     : (insteadOf(exercise, meansOn(context, on), context.known.house.exercises).find(
-        (each) => !isForbidden(context, each.exercise, on) && !isBehindGate(context, each, on),
+        (each) =>
+          !isForbidden(context, each.exercise, on) &&
+          !isBehindGate(context, each, on) &&
+          !hurtsTooMuch(context, each.exercise, on),
       ) ?? null);
 
 /** What there is to train with: machines in service, and on the ground the weight of the body. */
-const meansOn = (context: PlanContext, on: Day): readonly Means[] => [
+const meansOn = (context: PlanContext, on: Day): readonly Means[] => saidToBeHere(context, on) ?? entered(context, on);
+
+const entered = (context: PlanContext, on: Day): readonly Means[] => [
   ...machinesOn(context.known, on)
     .filter((machine) => !isMachineOut(machine, on))
     .map(({ kind }) => kind),

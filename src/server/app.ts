@@ -6,6 +6,7 @@ import { refuse } from './replies.ts';
 import { bringInRoutes } from './routes/bring-in.ts';
 import { cardRoutes } from './routes/cards.ts';
 import { cellRoutes } from './routes/cells.ts';
+import { reMakingRoutes } from './routes/re-making.ts';
 import { decisionRoutes } from './routes/decisions.ts';
 import { factRoutes } from './routes/facts.ts';
 import { houseRoutes } from './routes/house.ts';
@@ -70,6 +71,7 @@ const ROUTE_FILES = [
   cardRoutes,
   decisionRoutes,
   cellRoutes,
+  reMakingRoutes,
   programmeRoutes,
   factRoutes,
   bringInRoutes,

@@ -94,6 +94,14 @@ export const ANY_BODY: AnyBody = {
     observedBy: fc.constantFrom('Maud Arkwright', 'a colleague'),
     watched: fc.constantFrom(...WAYS_OF_WATCHING),
   }),
+  'looked at': fc.record({
+    kind: kind('looked at'),
+    person,
+    day: anyDay,
+    what: fc.constant('hands and shoulders' as const),
+    passed: fc.boolean(),
+    observedBy: fc.constantFrom('Maud Arkwright', 'a colleague'),
+  }),
   available: fc.record({
     kind: kind('available'),
     person,
@@ -291,6 +299,16 @@ export const ANY_BODY: AnyBody = {
         person,
         card: anyIssuedCard,
         raises: fc.array(anyRaise, { maxLength: 2 }),
+      }),
+      fc.record({
+        kind: fc.constant('re-make' as const),
+        person,
+        day: anyDay,
+        session: anyId<'session'>(),
+        here: fc.subarray(['dumbbells' as const, 'band' as const, 'treadmill' as const]),
+        minutes: fc.integer({ min: 10, max: 120 }),
+        hurts: fc.array(fc.record({ site: anySite, side: anySide, score: fc.nat(10) }), { maxLength: 2 }),
+        reason: anyText,
       }),
       fc.record({
         kind: fc.constant('recall' as const),

@@ -1,3 +1,4 @@
+import { LOOSE_KINDS, MACHINE_KINDS } from '#domain/catalogue.ts';
 import type { Change, Decision, ReplacementPolicy } from '#domain/decision.ts';
 import type {
   CardId,
@@ -6,6 +7,7 @@ import type {
   PersonId,
   ProgrammeVersionId,
   ProposalId,
+  SessionId,
   TrackId,
 } from '#domain/identity.ts';
 import type { Anchor } from '#domain/mission-day.ts';
@@ -13,7 +15,9 @@ import { readShorthand } from '#domain/shorthand/read-shorthand.ts';
 import { z } from 'zod';
 import { record } from './record.schema.ts';
 import { issuedCard } from './issued-card.schema.ts';
-import { choice, variantOf } from './lists.schema.ts';
+import { bodySite } from './catalogue.schema.ts';
+import { side } from './effort.schema.ts';
+import { choice, listUpTo, variantOf } from './lists.schema.ts';
 import { calendarDay, enteredLoad, enteredMass, numberFrom, wholeFrom } from './numbers.schema.ts';
 import { raises } from './raise.schema.ts';
 import { identity, sentence, sentenceOrNone } from './texts.schema.ts';
@@ -80,6 +84,16 @@ export const decision = z.discriminatedUnion(
       proposal: identity<ProposalId>(),
       reason: sentenceOrNone,
     }),
+    record({
+      kind: z.literal('re-make'),
+      person,
+      day: calendarDay,
+      session: identity<SessionId>(),
+      here: listUpTo(20, choice([...MACHINE_KINDS, ...LOOSE_KINDS])),
+      minutes: numberFrom(1, 1440),
+      hurts: listUpTo(20, record({ site: bodySite, side: side.nullable(), score: numberFrom(0, 10) })),
+      reason: sentence,
+    }),
     record({ kind: z.literal('issue'), person, card: issuedCard, raises }),
     record({
       kind: z.literal('recall'),
@@ -100,6 +114,7 @@ export const decision = z.discriminatedUnion(
       're-base',
       'raise',
       'decline',
+      're-make',
       'issue',
       'recall',
     ]),

@@ -38,6 +38,8 @@ export const recordSays = (fact: Fact, house: House): string => {
       return `${exercise(fact.exercise)} ${showEntered(fact.load)} × ${fact.repetitions}${fact.side ? ` ${fact.side}` : ''}${fact.effort ? `, ${showEffort(fact.effort)}` : ''}, ${machine(fact.machine)}`;
     case 'judged':
       return `${fact.gate} ${fact.passed ? 'passed' : 'not passed'}, seen ${fact.watched} by ${fact.observedBy}`;
+    case 'looked at':
+      return `${fact.what} looked at by ${fact.observedBy}: ${fact.passed ? 'grip and pressing go on' : 'grip and pressing stay out'}`;
     case 'carried':
       return `heaviest bar carried on the shoulders ${showEntered(fact.load)}`;
     case 'trained':
@@ -117,6 +119,8 @@ const decisionSays = (decision: Decision, house: House, exercise: (id: string) =
       return `raised: ${decision.raises.map(({ exerciseName, to, unit, increment }) => `${exerciseName} to ${shownLoad(to, increment)} ${unit}`).join(', ')}`;
     case 'decline':
       return `declined a proposal${decision.reason === '' ? '' : `: ${decision.reason}`}`;
+    case 're-make':
+      return `a session made anew for what is there: ${decision.minutes} minutes, ${decision.here.join(', ')}: ${decision.reason}`;
     case 'issue':
       return `issued card ${cardCode(decision.card.digest)} for ${decision.card.card.missionDay}`;
     case 'recall':
