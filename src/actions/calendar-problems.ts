@@ -17,18 +17,10 @@ export const calendarProblems = (
     ...current.filter(({ id }) => id !== supersedes),
     ...entries.map((entry) => entry.body).filter((other) => other !== body),
   ];
-  switch (body.kind) {
-    case 'available':
-      return [...minutesProblems(body.minutes), ...farAway(body.from, 'from', today)];
-    case 'set aside':
-      return [...asideProblems(body), ...farAway(body.from, 'from', today)];
-    case 'space walk':
-      return spaceWalkProblems(body, others);
-    case 'road holds':
-      return [...holdTwice(body, others), ...farAway(body.from, 'from', today)];
-    default:
-      return [];
-  }
+  if (body.kind === 'available') return [...minutesProblems(body.minutes), ...farAway(body.from, 'from', today)];
+  if (body.kind === 'set aside') return [...asideProblems(body), ...farAway(body.from, 'from', today)];
+  if (body.kind === 'road holds') return [...holdTwice(body, others), ...farAway(body.from, 'from', today)];
+  return body.kind === 'space walk' ? spaceWalkProblems(body, others) : [];
 };
 
 /** Ten years either way: nobody's mission is planned longer before. */

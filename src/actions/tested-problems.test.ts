@@ -132,3 +132,13 @@ test('the same stage twice on a day is asked about', async () => {
     'entries.1.test.watts.text',
   ]);
 });
+
+test('a test is corrected by one of the same hand, not by another', async () => {
+  const house = await startedHouse();
+  const first = await record(house, [grip('46')]);
+  const supersedes = first.kind === 'done' ? (first.facts[0]?.id ?? null) : null;
+  const correct = (body: object) =>
+    recordFacts(house.workplace, house.signer, [{ body, supersedes, reason: 'misread' }]);
+  expect(fieldsOf(await correct(grip('44', 'kg', DAY, 'right')))).toEqual(['entries.0.test']);
+  expect((await correct(grip('44'))).kind).toBe('done');
+});

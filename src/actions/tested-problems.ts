@@ -25,6 +25,10 @@ export const testedProblems = (
       outside(value, unit, range).map((problem) => ({ ...problem, field: `test.${field}.text` })),
     ),
     ...ownProblems(body.test, house),
+    ...anotherTest(
+      body.test,
+      current.find(({ id }) => id === supersedes),
+    ),
     ...againstOthers(body, others),
   ];
 };
@@ -180,6 +184,19 @@ const stageTwice = ({ test, day }: Tested, others: readonly Tested[]): readonly 
       ]
     : [];
 };
+
+/** In the place of a test of the left hand one of the right would stand, and the first would be gone. */
+const anotherTest = (test: Test, before: Fact | undefined): readonly Problem[] =>
+  before?.kind === 'tested' && seriesOf(before.test) !== seriesOf(test)
+    ? [
+        {
+          what: `The correction is of another test: ${seriesOf(before.test)} was recorded there.`,
+          why: 'The first would be gone from every list.',
+          whatToDo: 'Take the old entry back and record the new one.',
+          field: 'test',
+        },
+      ]
+    : [];
 
 const brokenRaise = (): Problem => ({
   what: 'Heel raises are whole numbers.',

@@ -7,6 +7,7 @@ import { idOf, type MissionId, type PersonId } from '#domain/identity.ts';
 import { isoOfDay } from '#units/day.ts';
 import { Choice, Field, Fields } from '../../parts/parts.ts';
 import { FactForm, useFactForm, type Build, type FormProps } from './fact-form.tsx';
+import styles from './record-page.module.css';
 import { chosenFrom, typedDay, typedDayOrNone, typedWords } from './typed-values.ts';
 
 const FIELDS = ['name', 'site', 'launch', 'landing'];
@@ -20,6 +21,8 @@ interface Typed {
   readonly latest: string;
   readonly role: string;
   readonly team: string;
+  /** "yes" or nothing. */
+  readonly spaceWalks: string;
 }
 
 const NEW = 'new';
@@ -104,26 +107,36 @@ function DateFields({ typed, type, problems }: TypedFieldsProps & { readonly pro
 
 function PlaceFields({ typed, type }: TypedFieldsProps) {
   return (
-    <Fields>
-      <Choice
-        label="Role"
-        value={typed.role}
-        onChange={type('role')}
-        options={[
-          { value: 'prime', label: 'prime' },
-          { value: 'backup', label: 'backup' },
-        ]}
-      />
-      <Choice
-        label="Team"
-        value={typed.team}
-        onChange={type('team')}
-        options={[
-          { value: 'ours', label: 'ours' },
-          { value: 'another team', label: 'another team: machines and minutes only' },
-        ]}
-      />
-    </Fields>
+    <>
+      <Fields>
+        <Choice
+          label="Role"
+          value={typed.role}
+          onChange={type('role')}
+          options={[
+            { value: 'prime', label: 'prime' },
+            { value: 'backup', label: 'backup' },
+          ]}
+        />
+        <Choice
+          label="Team"
+          value={typed.team}
+          onChange={type('team')}
+          options={[
+            { value: 'ours', label: 'ours' },
+            { value: 'another team', label: 'another team: machines and minutes only' },
+          ]}
+        />
+      </Fields>
+      <label className={styles['tick']}>
+        <input
+          type="checkbox"
+          checked={typed.spaceWalks === 'yes'}
+          onChange={(event) => type('spaceWalks')(event.target.checked ? 'yes' : '')}
+        />
+        Prepares for space walks: hands and forearms are trained for a pressurised suit
+      </label>
+    </>
   );
 }
 
@@ -142,6 +155,7 @@ const startOf = (house: HouseWindow, id: string | null, assigned: Fact<'assigned
     latest: mission?.landing ? isoOfDay(mission.landing.latest) : '',
     role: assigned?.role ?? 'prime',
     team: assigned?.team ?? 'ours',
+    spaceWalks: assigned?.spaceWalks === true ? 'yes' : '',
   };
 };
 
@@ -168,7 +182,7 @@ const bodiesOf = (
       mission,
       role: typed.role === 'backup' ? 'backup' : 'prime',
       team: typed.team === 'another team' ? 'another team' : 'ours',
-      spaceWalks: false,
+      spaceWalks: typed.spaceWalks === 'yes',
     },
   ];
 };

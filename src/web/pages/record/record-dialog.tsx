@@ -2,20 +2,29 @@ import type { RecordLine, RecordWindow } from '#contract/windows/record-window.t
 import type { HouseWindow } from '#contract/windows/house-window.ts';
 import type { Fact } from '#domain/fact.ts';
 import { Dialog } from '../../parts/parts.ts';
+import { EnduranceForm } from './endurance-form.tsx';
 import { GateForm } from './gate-form.tsx';
+import { HandsAndLegsForm } from './hands-and-legs-form.tsx';
 import { LiftingForm } from './lifting-form.tsx';
 import { MeasurementForm } from './measurement-form.tsx';
 import { MissionForm } from './mission-form.tsx';
 import { PersonForm } from './person-form.tsx';
 import { ReceiptForm } from './receipt-form.tsx';
 import { RestrictionForm } from './restriction-form.tsx';
+import { RoadHoldForm } from './road-hold-form.tsx';
+import { SetAsideForm } from './set-aside-form.tsx';
 import { SetUpForm } from './set-up-form.tsx';
+import { SpaceWalkForm } from './space-walk-form.tsx';
 import { StayForm } from './stay-form.tsx';
 import { TakeBackForm } from './take-back-form.tsx';
 import { TestForm } from './test-form.tsx';
+import { isOfEndurance } from './typed-tests.ts';
+import { WeeklyMinutesForm } from './weekly-minutes-form.tsx';
 
 export const RECORDABLE = [
   'test',
+  'endurance test',
+  'hands, jumps, heel raises',
   'body mass',
   'stature',
   'heaviest bar',
@@ -25,6 +34,10 @@ export const RECORDABLE = [
   'training site',
   'squat gate',
   'machine settings',
+  'weekly minutes',
+  'days set aside',
+  'space walk',
+  'road hold',
 ] as const;
 export type Recordable = (typeof RECORDABLE)[number];
 
@@ -84,6 +97,18 @@ function NewForm({ what, record, ...shared }: FormChoiceProps & { readonly what:
   switch (what) {
     case 'test':
       return <TestForm {...shared} correcting={null} />;
+    case 'endurance test':
+      return <EnduranceForm {...shared} correcting={null} />;
+    case 'hands, jumps, heel raises':
+      return <HandsAndLegsForm {...shared} correcting={null} />;
+    case 'weekly minutes':
+      return <WeeklyMinutesForm {...shared} correcting={null} />;
+    case 'days set aside':
+      return <SetAsideForm {...shared} correcting={null} />;
+    case 'space walk':
+      return <SpaceWalkForm {...shared} correcting={null} />;
+    case 'road hold':
+      return <RoadHoldForm {...shared} correcting={null} />;
     case 'restriction':
       return <RestrictionForm {...shared} correcting={null} />;
     case 'receipt':
@@ -112,6 +137,11 @@ const CORRECTABLE = [
   'introduced',
   'stays',
   'judged',
+  'tested',
+  'available',
+  'set aside',
+  'space walk',
+  'road holds',
   'set up',
 ] as const;
 type CorrectableFact = Fact<(typeof CORRECTABLE)[number]>;
@@ -126,6 +156,20 @@ function CorrectionForm({ line: { fact }, record, ...shared }: FormChoiceProps &
   switch (fact.kind) {
     case 'lifted':
       return <TestForm {...shared} correcting={fact} />;
+    case 'tested':
+      return isOfEndurance(fact.test.what) ? (
+        <EnduranceForm {...shared} correcting={fact} />
+      ) : (
+        <HandsAndLegsForm {...shared} correcting={fact} />
+      );
+    case 'available':
+      return <WeeklyMinutesForm {...shared} correcting={fact} />;
+    case 'set aside':
+      return <SetAsideForm {...shared} correcting={fact} />;
+    case 'space walk':
+      return <SpaceWalkForm {...shared} correcting={fact} />;
+    case 'road holds':
+      return <RoadHoldForm {...shared} correcting={fact} />;
     case 'restricted':
       return <RestrictionForm {...shared} correcting={fact} />;
     case 'received':
