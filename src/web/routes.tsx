@@ -14,6 +14,7 @@ const EvidencePage = lazy(() => import('./pages/evidence/evidence-page.tsx'));
 const InAndOutPage = lazy(() => import('./pages/in-and-out/in-and-out-page.tsx'));
 const LiftPage = lazy(() => import('./pages/lift/lift-page.tsx'));
 const ProgrammesPage = lazy(() => import('./pages/programmes/programmes-page.tsx'));
+const ReMakePage = lazy(() => import('./pages/re-make/re-make-page.tsx'));
 const RecordPage = lazy(() => import('./pages/record/record-page.tsx'));
 const RoadPage = lazy(() => import('./pages/road/road-page.tsx'));
 const SettingsPage = lazy(() => import('./pages/settings/settings-page.tsx'));
@@ -42,6 +43,7 @@ export const Routes = () => (
       <Route path="/people/:person/crossing" component={CrossingPage} />
       <Route path="/people/:person/record" component={RecordPage} />
       <Route path="/people/:person/cards/:day" component={PlannedCardPage} />
+      <Route path="/people/:person/re-make/:day" component={ReMakePage} />
       <Route path="/people/:person/print/:from" component={PrintWeekPage} />
       <Route path="/cards/:card" component={CardPage} />
       <Route component={NothingHere} />

@@ -44,7 +44,9 @@ export const CardWindowView = ({ card: found }: { readonly card: CardWindow }) =
     const { card, personName, missionName, gaps } = found;
     return (
       <>
-        <Bar card={card} person={{ id: card.person, name: personName }} />
+        <Bar card={card} person={{ id: card.person, name: personName }}>
+          <Link href={`/people/${card.person}/re-make/${card.day}`}>Make it anew for what is there</Link>
+        </Bar>
         {gaps.map((gap) => (
           <p className={styles['gap']} key={gap}>
             {gap}

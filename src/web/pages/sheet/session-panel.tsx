@@ -21,6 +21,12 @@ export const SessionPanel = ({ sheet, column, onClose }: SessionPanelProps) => {
       <p className="soft">
         {column.missionDay} · {stateOf(column)} · {Math.round(column.minutes)} of {column.blockMinutes} minutes
         {column.code ? ` · card ${column.code}` : ''} · <Link href={cardPath}>the whole card</Link>
+        {column.past ? null : (
+          <>
+            {' · '}
+            <Link href={`/people/${sheet.person.id}/re-make/${column.day}`}>make it anew for what is there</Link>
+          </>
+        )}
       </p>
       {column.gaps.map((gap) => (
         <p className={styles['gap']} key={gap}>
