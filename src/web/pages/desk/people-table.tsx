@@ -70,7 +70,8 @@ export const PeopleTable = ({ desk: { people, lifts } }: { readonly desk: DeskWi
             Next
           </th>
           <th scope="col">
-            <LiftLink id={lifts.squat}>Squat</LiftLink> <span className="faint">machine load{mixed ? '' : `, ${unit}`}</span>
+            <LiftLink id={lifts.squat}>Squat</LiftLink>{' '}
+            <span className="faint">machine load{mixed ? '' : `, ${unit}`}</span>
           </th>
           <th scope="col">
             <LiftLink id={lifts.deadlift}>Deadlift</LiftLink>
