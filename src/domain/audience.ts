@@ -30,6 +30,7 @@ export const defaultAudience = (body: FactBody): readonly Audience[] => {
     case 'lifted':
     case 'tested':
     case 'judged':
+    case 'looked at':
     case 'carried':
     case 'trained':
     case 'hurt':

@@ -173,6 +173,16 @@ export type FactBody =
       readonly observedBy: string;
       readonly watched: WayOfWatching;
     }
+  /** Hands with nails and skin, and shoulders, after a space walk: before that nobody grips or presses. */
+  | {
+      readonly kind: 'looked at';
+      readonly person: PersonId;
+      readonly day: Day;
+      readonly what: 'hands and shoulders';
+      /** May grip and pressing go on? */
+      readonly passed: boolean;
+      readonly observedBy: string;
+    }
   /** The heaviest bar carried on the shoulders, where no test says it. */
   | { readonly kind: 'carried'; readonly person: PersonId; readonly day: Day; readonly load: Entered }
   | {

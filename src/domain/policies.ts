@@ -35,6 +35,8 @@ export interface Policies {
   readonly harnessMost: number;
   /** Days before a space walk on which nobody grips or pulls hard. */
   readonly daysHandsRest: number;
+  /** Landing day and the days after it on which nobody trains, unless it is entered what is left of them. */
+  readonly blackoutDaysFromLanding: number;
 }
 
 export const DEFAULT_POLICIES: Policies = {
@@ -63,4 +65,5 @@ export const DEFAULT_POLICIES: Policies = {
   harnessStep: 0.03,
   harnessMost: 0.9,
   daysHandsRest: 3,
+  blackoutDaysFromLanding: 1,
 };

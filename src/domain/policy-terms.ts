@@ -136,6 +136,12 @@ export const POLICY_TERMS: Readonly<Record<keyof Policies, PolicyTerm>> = {
     'Two weeks without grip cost more than they spare.',
     `${COMMON_PRACTICE} Two to three days.`,
   ),
+  blackoutDaysFromLanding: days(
+    0,
+    14,
+    'A fortnight without training after landing is a restriction, and a physician’s to set.',
+    `${COMMON_PRACTICE} The day of landing goes to the vehicle, the physicians and the way home.`,
+  ),
 };
 
 /** Pairs of which the first is never above the second, and what that means. */

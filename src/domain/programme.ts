@@ -183,12 +183,17 @@ export interface PlaceInProgramme {
 export const placeInProgramme = (version: ProgrammeVersion, dates: MissionDates, on: Day): PlaceInProgramme | null => {
   for (const phase of version.phases) {
     const days = daysOfPhase(phase, dates);
-    if (days && on >= days.first && (days.last === null || on <= days.last)) {
-      const start = startOfWeeks(phase, dates);
-      return { phase, week: weeksBetween(start, days.first, on), weekday: weekdayFrom(start, on) };
-    }
+    if (days && on >= days.first && (days.last === null || on <= days.last)) return placeInPhase(phase, dates, on);
   }
   return null;
+};
+
+/** Week and weekday of a day counted on in a phase, beyond its own last day too; null where the dates leave it no day. */
+export const placeInPhase = (phase: ProgrammePhase, dates: MissionDates, on: Day): PlaceInProgramme | null => {
+  const days = daysOfPhase(phase, dates);
+  if (!days) return null;
+  const start = startOfWeeks(phase, dates);
+  return { phase, week: weeksBetween(start, days.first, on), weekday: weekdayFrom(start, on) };
 };
 
 /** First and last day of a phase; null where its landing is not known, or the dates leave it no day. */

@@ -3,7 +3,7 @@ import type { Card } from './card.ts';
 import type { Decision } from './decision.ts';
 import type { Estimate } from './estimate.ts';
 import type { Fact, Sequence, SetResult } from './fact.ts';
-import type { CardId, ExerciseId, FactId, MachineId, PersonId, ProposalId, TrackId } from './identity.ts';
+import type { CardId, ExerciseId, FactId, MachineId, PersonId, ProposalId, SessionId, TrackId } from './identity.ts';
 import type { IssuedCard } from './issued-card.ts';
 import type { Raise } from './raise.ts';
 
@@ -30,6 +30,18 @@ export interface CardRecord {
 export interface Gap {
   readonly day: Day;
   readonly exercise: ExerciseId | null;
+  readonly says: string;
+}
+
+/** A session of the programme that its week has no time for. */
+export interface UnlaidSession {
+  /** The day that the programme means. */
+  readonly day: Day;
+  /** First day of its week. */
+  readonly week: Day;
+  readonly session: SessionId;
+  readonly title: string;
+  /** "Third day has no place in the week of 2027-03-01." */
   readonly says: string;
 }
 
@@ -93,6 +105,8 @@ export interface Road {
   readonly tracks: readonly TrackProgress[];
   readonly proposals: readonly Proposal[];
   readonly gaps: readonly Gap[];
+  /** From today on. */
+  readonly unlaid: readonly UnlaidSession[];
   /** Rows of the reckonings of every planned and expected card; `CardItem.row` counts rows. */
   readonly rows: Float64Array;
 }

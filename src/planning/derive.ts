@@ -1,4 +1,5 @@
 import { addDays, type Day } from '#units/day.ts';
+import type { CardItem } from '#domain/card.ts';
 import type { Machine } from '#domain/catalogue.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { ExerciseId } from '#domain/identity.ts';
@@ -23,6 +24,7 @@ import {
 import { isHarnessStepEarned, isOfHarness, takeHarnessRaise } from './harness-raise.ts';
 import { proposalsOf } from './proposals.ts';
 import { stepTo, takeDiscomfort, takeIssue, takeResult } from './take-result.ts';
+import { unlaidSessions } from './time/unlaid-sessions.ts';
 
 /** A card that stands as issued, with what would be planned for its day now. */
 export interface IssuedAgainst {
@@ -36,7 +38,7 @@ export interface IssuedAgainst {
  * inside the horizon is what recorded results justify today.
  */
 export const derive = (known: Known, today: Day, until: Day): Road => {
-  const context = planContext(known);
+  const context = planContext(known, today);
   const records = cardRecords(known, today);
   const progress = emptyProgress();
   const cards: RoadCard[] = [];
@@ -56,6 +58,7 @@ export const derive = (known: Known, today: Day, until: Day): Road => {
       const planned = planCard(context, progress, on);
       if (planned) cards.push(roadCard(planned, on, today, known.house.policies.horizonDays));
     }
+    for (const { exercise } of itemsOn(cards, on)) progress.met.add(exercise);
   }
   return {
     person: known.person,
@@ -69,6 +72,7 @@ export const derive = (known: Known, today: Day, until: Day): Road => {
     gaps: cards.flatMap((card) =>
       card.state === 'planned' ? card.gaps.map((says) => ({ day: card.day, exercise: null, says })) : [],
     ),
+    unlaid: unlaidSessions(context, today, until),
     rows: context.rows.numbers(),
   };
 };
@@ -99,6 +103,13 @@ const isAheadOrLived = ({ outcome }: CardRecord): boolean =>
 /** A recalled card stays in sight; a superseded one only if somebody trained from it. */
 const isShownStill = (record: CardRecord): boolean =>
   record.delivery === 'recalled' || (record.delivery === 'superseded' && record.trained !== null);
+
+/** What stands on the last card of a day, whatever became of it. */
+const itemsOn = (cards: readonly RoadCard[], on: Day): readonly CardItem[] => {
+  const last = cards.at(-1);
+  if (last?.day !== on) return [];
+  return last.state === 'issued' ? last.record.document.card.items : last.card.items;
+};
 
 const firstDay = (known: Known, records: readonly CardRecord[], today: Day): Day =>
   Math.min(known.mission?.launch ?? today, today, ...records.map((record) => record.document.card.day)) as Day;

@@ -83,6 +83,8 @@ export interface Progress {
   readonly tracks: Map<string, TrackState>;
   readonly pieces: Map<string, PieceState>;
   readonly harnesses: Map<MachineId, HarnessState>;
+  /** Exercises that stood on a card so far. */
+  readonly met: Set<ExerciseId>;
 }
 
 export const emptyProgress = (): Progress => ({
@@ -90,6 +92,7 @@ export const emptyProgress = (): Progress => ({
   tracks: new Map(),
   pieces: new Map(),
   harnesses: new Map(),
+  met: new Set(),
 });
 
 const kept = <Key, State>(states: Map<Key, State>, key: Key, fresh: () => State): State => {

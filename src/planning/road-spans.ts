@@ -1,17 +1,17 @@
 import { addDays, type Day } from '#units/day.ts';
 import type { SiteId } from '#domain/identity.ts';
 import { ofKind } from '#domain/known.ts';
-import { placeInProgramme, type ProgrammePhase, type ProgrammeVersion } from '#domain/programme.ts';
+import type { ProgrammePhase, ProgrammeVersion } from '#domain/programme.ts';
 import { isInFlight, siteOn } from './machine-on.ts';
-import { programmeOn, type PlanContext } from './plan-context.ts';
+import type { PlanContext } from './plan-context.ts';
+import { placeOnRoad } from './time/place-on-road.ts';
+import { sideOf, type RoadSide } from './time/side-of.ts';
 
 /** First and last day, both with it. */
 export interface DaySpan {
   readonly first: Day;
   readonly last: Day;
 }
-
-export type RoadSide = 'before launch' | 'in flight' | 'after landing';
 
 /** Days of one phase, or days that no programme holds. */
 export type PhaseSpan = DaySpan & {
@@ -22,16 +22,10 @@ export type PhaseSpan = DaySpan & {
 /** Days at one site; `isSaid` where somebody entered it, and not only assumed for want of an entry. */
 export type StaySpan = DaySpan & { readonly site: SiteId | null; readonly isSaid: boolean };
 
-export const sideOf = ({ known }: PlanContext, on: Day): RoadSide => {
-  if (isInFlight(known, on)) return 'in flight';
-  return known.mission === null || on < known.mission.launch ? 'before launch' : 'after landing';
-};
-
 /** The phase that holds a day, with its programme, or null. */
 export const heldOn = (context: PlanContext, on: Day): PhaseSpan['held'] => {
-  const programme = programmeOn(context, on);
-  const place = programme && context.known.mission && placeInProgramme(programme, context.known.mission, on);
-  return place ? { programme, phase: place.phase } : null;
+  const place = placeOnRoad(context, on);
+  return place && { programme: place.programme, phase: place.phase };
 };
 
 /** Every day of a road is in one of these and in no other: phases, and what lies between them. */

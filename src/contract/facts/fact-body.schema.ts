@@ -25,7 +25,19 @@ import {
   stays,
 } from './people.schema.ts';
 import { tested } from './tested.schema.ts';
-import { calledOff, carried, hurt, judged, lifted, missed, noted, read, received, trained } from './training.schema.ts';
+import {
+  calledOff,
+  carried,
+  hurt,
+  judged,
+  lifted,
+  lookedAt,
+  missed,
+  noted,
+  read,
+  received,
+  trained,
+} from './training.schema.ts';
 
 const BODIES = [
   introduced,
@@ -40,6 +52,7 @@ const BODIES = [
   tested,
   lifted,
   judged,
+  lookedAt,
   carried,
   trained,
   hurt,
@@ -74,6 +87,7 @@ const KINDS: Readonly<Record<FactKind, true>> = {
   tested: true,
   lifted: true,
   judged: true,
+  'looked at': true,
   carried: true,
   trained: true,
   hurt: true,

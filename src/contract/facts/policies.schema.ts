@@ -39,6 +39,7 @@ const every = {
   harnessStep: share,
   harnessMost: numberFrom(0, 1.2),
   daysHandsRest: days,
+  blackoutDaysFromLanding: days,
 } satisfies Record<keyof Policies, z.ZodType>;
 
 /** Policies a team sets for itself: those that are named. A policy is there or absent, never undefined. */
@@ -68,4 +69,5 @@ export const somePolicies = record({
   harnessStep: every.harnessStep.exactOptional(),
   harnessMost: every.harnessMost.exactOptional(),
   daysHandsRest: every.daysHandsRest.exactOptional(),
+  blackoutDaysFromLanding: every.blackoutDaysFromLanding.exactOptional(),
 }) satisfies z.ZodType<Partial<Policies>>;

@@ -38,6 +38,15 @@ export const judged = record({
   watched: choice(WAYS_OF_WATCHING),
 }) satisfies z.ZodType<BodyOf<'judged'>>;
 
+export const lookedAt = record({
+  kind: z.literal('looked at'),
+  person,
+  day: calendarDay,
+  what: z.literal('hands and shoulders', { error: '"hands and shoulders"' }),
+  passed: z.boolean({ error: 'true or false' }),
+  observedBy: name,
+}) satisfies z.ZodType<BodyOf<'looked at'>>;
+
 export const carried = record({
   kind: z.literal('carried'),
   person,

@@ -1,6 +1,6 @@
 import { addDays, type Day } from '#units/day.ts';
 import { missionDay, showMissionDay, type MissionDates } from '#domain/mission-day.ts';
-import type { RoadSide } from '#planning/road-spans.ts';
+import type { RoadSide } from '#planning/time/side-of.ts';
 import type { RoadDrawn, RoadSpan } from '#contract/windows/road-window.ts';
 
 type Every = Readonly<Record<RoadSide, number>>;
