@@ -2,13 +2,14 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addDays, weekdayOf, type Day } from '#units/day.ts';
 import { liftsOf, totalMinutes, type Card } from '#domain/card.ts';
-import type { FactBody } from '#domain/fact.ts';
-import { idOf } from '#domain/identity.ts';
+import { SET_ASIDE, type FactBody } from '#domain/fact.ts';
+import { instant } from '#domain/identity.ts';
 import type { Road } from '#domain/road.ts';
-import { takeUp } from '#domain/programme.ts';
 import { derive } from '#planning/derive.ts';
+import { issueDocuments } from '#planning/issue.ts';
 import { decided, inventedRoad, LANDING, LAUNCH, PERSON, tested } from '#planning/invented-road.setup.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
+import { SIGNER } from './rehearsal/rehearsal.ts';
+import { THREE_DAYS } from './rehearsal/three-days.ts';
 
 /* What is entered of a person's days takes effect on the road. Launch is a Monday, so weeks in flight begin on Mondays too. */
 
@@ -18,6 +19,10 @@ const WEEK = 7;
 
 const bodies = (...more: readonly FactBody[]): readonly FactBody[] => [
   ...['back-squat', 'deadlift', 'bench-press', 'heel-raise'].map((lift) => tested(addDays(LAUNCH, -400), lift)),
+  { kind: 'catalogued', entry: { kind: 'programme', version: THREE_DAYS } },
+  ...[-730, 0].map((days) =>
+    decided({ kind: 'follow', person: PERSON, programme: THREE_DAYS.id, from: { from: 'launch', days } }),
+  ),
   { kind: 'carried', person: PERSON, day: addDays(LAUNCH, -20), load: { text: '100', unit: 'kg' } },
   ...more,
 ];
@@ -70,7 +75,7 @@ test('two blocks of two hours hold the week: two single hours stand on one card'
   const both = cardsOf(road)[1] as Card;
   expect(both.blockMinutes).toBe(120);
   expect(totalMinutes(both)).toBeLessThanOrEqual(120);
-  const phase = PREPARATION_PROGRAMME.phases.find(({ name }) => name === 'general preparation');
+  const phase = THREE_DAYS.phases.find(({ name }) => name === 'general preparation');
   const meant = phase?.sessions.slice(1).flatMap(({ items }) => items.map(({ id }) => id)) ?? [];
   expect([...both.items, ...both.leftOut].map(({ item }) => item).toSorted()).toEqual(meant.toSorted());
   expect(road.unlaid).toEqual([]);
@@ -86,11 +91,11 @@ test('what the week has no time for is said, and the newest entry of a week stan
 });
 
 test('a block is cut to what its day has, and what has no room is left out with its minutes', () => {
-  const { road } = week(setAside('operations', MONDAY, MONDAY, 40));
+  const { road } = week(setAside('operations', MONDAY, MONDAY, 15));
   const [first] = cardsOf(road);
-  expect([first?.title, first?.day, first?.blockMinutes]).toEqual(['First day', MONDAY, 40]);
-  expect(totalMinutes(first as Card)).toBeLessThanOrEqual(40);
-  expect(first?.leftOut.some(({ says }) => says.startsWith('left out: the block has 40 minutes'))).toBe(true);
+  expect([first?.title, first?.day, first?.blockMinutes]).toEqual(['First day', MONDAY, 15]);
+  expect(totalMinutes(first as Card)).toBeLessThanOrEqual(15);
+  expect(first?.leftOut.some(({ says }) => says.startsWith('left out: the block has 15 minutes'))).toBe(true);
 });
 
 test('a day with less time than any item takes has a card with nothing on it, which cannot be issued', () => {
@@ -132,24 +137,9 @@ test('the two days before one that is set aside for tests are light', () => {
   }
 });
 
-const RETURN = takeUp({
-  ...PREPARATION_PROGRAMME,
-  programme: idOf('return'),
-  name: 'Return',
-  phases: PREPARATION_PROGRAMME.phases.slice(0, 1).map((phase) => ({
-    ...phase,
-    name: 'first return stage',
-    span: { first: { from: 'landing', days: 0 }, last: null },
-  })),
-});
-
 test('on landing day nobody trains, unless it is entered what is left of it', () => {
-  const facts: readonly FactBody[] = [
-    { kind: 'catalogued', entry: { kind: 'programme', version: RETURN } },
-    decided({ kind: 'follow', person: PERSON, programme: RETURN.id, from: { from: 'landing', days: 0 } }),
-  ];
   const days = (...more: readonly FactBody[]) =>
-    cardsOf(roadOf([...facts, ...more], LANDING.latest, 7)).map(({ day }) => day - LANDING.latest);
+    cardsOf(roadOf(more, LANDING.latest, 7)).map(({ day }) => day - LANDING.latest);
   expect(days()).toEqual([2, 4]);
   expect(days(setAside('blackout', LANDING.latest, LANDING.latest, 30))).toEqual([0, 2, 4]);
   expect(days({ kind: 'policies set', policies: { blackoutDaysFromLanding: 3 } })).toEqual([4]);
@@ -177,9 +167,9 @@ test('while the road holds the phase stays and its weeks go on counting; launch 
   expect(phaseAt([held(addDays(LAUNCH, -300))], addDays(LAUNCH, 13))[0]).toBe('first flight weeks');
 });
 
-/** A Monday in main flight; its heavy day is a Thursday, its light one a Saturday. */
+/** A Monday in main flight, with days of the week on Monday, Thursday and Saturday. */
 const IN_FLIGHT = addDays(LAUNCH, 70);
-const [HEAVY, LIGHT, MEDIUM] = [3, 5, 7].map((days) => addDays(IN_FLIGHT, days)) as [Day, Day, Day];
+const [SECOND_DAY, THIRD_DAY] = [addDays(IN_FLIGHT, 3), addDays(IN_FLIGHT, 5)];
 
 const walk = (day: Day): FactBody => ({ kind: 'space walk', person: PERSON, day, text: '' });
 const look = (day: Day, passed = true): FactBody => ({
@@ -197,62 +187,103 @@ const leftOut = (card: Card | undefined) => card?.leftOut.map(({ exerciseName, s
 const names = (card: Card | undefined) => card?.items.map(({ exerciseName }) => exerciseName) ?? [];
 
 test('before a space walk hands rest: no pulling, no heavy hinge, and the day says why', () => {
-  const facts = [walk(addDays(HEAVY, 3))];
-  expect(names(cardOn([], HEAVY))).toEqual(expect.arrayContaining(['Back squat', 'Deadlift']));
-  const before = cardOn(facts, HEAVY);
-  expect(names(before)).toContain('Back squat');
-  expect(names(before)).not.toContain('Deadlift');
-  expect(leftOut(before)).toContain('Deadlift: left out: hands rest before the space walk of flight day 77');
+  expect(names(cardOn([], SECOND_DAY))).toEqual(['Deadlift', 'Bent-over row']);
+  const card = cardOn([walk(addDays(SECOND_DAY, 3))], SECOND_DAY);
+  expect(card?.items).toEqual([]);
+  expect(leftOut(card)).toEqual([
+    'Deadlift: left out: hands rest before the space walk of flight day 77',
+    'Bent-over row: left out: hands rest before the space walk of flight day 77',
+  ]);
+  expect(names(cardOn([walk(addDays(SECOND_DAY, 4))], SECOND_DAY))).toEqual(['Deadlift', 'Bent-over row']);
+  expect(names(cardOn([walk(addDays(THIRD_DAY, 2))], THIRD_DAY))).toContain('Back squat');
 });
 
-test('the day before a space walk is light, on the day itself nobody trains', () => {
-  const light = cardOn([walk(addDays(LIGHT, 1))], LIGHT);
-  expect(light?.deload).toBe(true);
+const heaviest = (card: Card | undefined, exercise: string) =>
+  Math.max(
+    0,
+    ...liftsOf(card ?? { items: [] })
+      .filter((item) => item.exercise === exercise)
+      .flatMap((item) => item.sets.map((set) => set.load.increments)),
+  );
+
+test('the day before a space walk is light', () => {
+  const [light, asMeant] = [cardOn([walk(addDays(THIRD_DAY, 1))], THIRD_DAY), cardOn([], THIRD_DAY)];
+  expect([light?.deload, asMeant?.deload]).toEqual([true, false]);
   for (const item of light?.items ?? []) {
     expect(item.shouldFeel[1]).toBeLessThanOrEqual(6);
     expect(item.says).toContain('light: a space walk tomorrow');
   }
-  const asMeant = cardOn([], LIGHT);
-  const heaviest = (card: Card | undefined, exercise: string) =>
-    Math.max(
-      0,
-      ...liftsOf(card ?? { items: [] })
-        .filter((item) => item.exercise === exercise)
-        .flatMap((item) => item.sets.map((set) => set.load.increments)),
-    );
   expect(heaviest(light, 'back-squat')).toBeGreaterThan(0);
   expect(heaviest(light, 'back-squat')).toBeLessThanOrEqual(0.8 * heaviest(asMeant, 'back-squat'));
-  expect(cardOn([walk(LIGHT)], LIGHT)).toBeUndefined();
+});
+
+test('on the day of a space walk nobody trains: its session goes to the next free day', () => {
+  const road = roadOf([walk(THIRD_DAY)], IN_FLIGHT, WEEK);
+  expect(cardsOf(road).map(({ title, day }) => [title, day - IN_FLIGHT])).toEqual([
+    ['First day', 0],
+    ['Second day', 3],
+    ['Third day', 6],
+  ]);
 });
 
 test('after a space walk grip and pressing stay out until somebody has looked and found all sound', () => {
-  const facts = [walk(addDays(MEDIUM, -1))];
-  expect(names(cardOn([], MEDIUM))).toContain('Shoulder press');
-  const says = 'Shoulder press: left out: hands and shoulders are to be looked at after the space walk of flight day 77';
-  expect(leftOut(cardOn(facts, MEDIUM))).toContain(says);
-  expect(leftOut(cardOn([...facts, look(MEDIUM, false)], MEDIUM))).toContain(says);
-  expect(names(cardOn([...facts, look(MEDIUM, false), look(MEDIUM)], MEDIUM))).toContain('Shoulder press');
+  const facts = [walk(addDays(THIRD_DAY, -1))];
+  const pressed = 'Shoulder press';
+  const says = `${pressed}: left out: hands and shoulders are to be looked at after the space walk of flight day 75`;
+  expect(names(cardOn([], THIRD_DAY))).toContain(pressed);
+  expect(leftOut(cardOn(facts, THIRD_DAY))).toContain(says);
+  expect(leftOut(cardOn([...facts, look(THIRD_DAY, false)], THIRD_DAY))).toContain(says);
+  expect(names(cardOn([...facts, look(THIRD_DAY, false), look(THIRD_DAY)], THIRD_DAY))).toContain(pressed);
   // A look from before the walk says nothing of it.
-  expect(leftOut(cardOn([...facts, look(addDays(MEDIUM, -2))], MEDIUM))).toContain(says);
-  // Cards that are only expected take it that somebody looks.
-  expect(names(cardOn(facts, addDays(MEDIUM, WEEK)))).toContain('Shoulder press');
-  expect(leftOut(cardOn(facts, addDays(MEDIUM, WEEK), MEDIUM))).toContain(says);
+  expect(leftOut(cardOn([...facts, look(addDays(THIRD_DAY, -2))], THIRD_DAY))).toContain(says);
+  // Cards that are only expected take it that somebody looks; the same day, once it can be issued, waits.
+  const later = addDays(THIRD_DAY, 2 * WEEK);
+  expect(names(cardOn(facts, later))).toContain(pressed);
+  expect(leftOut(cardOn(facts, later, addDays(later, -WEEK)))).toContain(says);
 });
 
 test('nothing is new in the days before a space walk: what was never tested nor on a card waits', () => {
-  // The medium day of the eighth flight day presses overhead for the first time.
-  const first = addDays(LAUNCH, 7);
-  const facts = [walk(addDays(first, 3))];
-  expect(leftOut(cardOn(facts, first, LAUNCH))).toContain(
-    'Shoulder press: left out: nothing new before the space walk of flight day 11',
-  );
-  expect(names(cardOn(facts, first, LAUNCH))).toContain('Back squat');
+  const first = addDays(LAUNCH, 5);
+  const facts = [walk(addDays(first, 2))];
+  expect(leftOut(cardOn(facts, first, LAUNCH))).toEqual([
+    'Shoulder press: left out: nothing new before the space walk of flight day 8',
+  ]);
   const before = tested(addDays(LAUNCH, -40), 'shoulder-press');
   expect(names(cardOn([...facts, before], first, LAUNCH))).toContain('Shoulder press');
+  // A fortnight on it has stood on cards of the weeks before.
+  expect(leftOut(cardOn([walk(addDays(first, 16))], addDays(first, 14), LAUNCH))).toEqual([]);
 });
 
 test('a space walk that a slip has left on the ground changes nothing', () => {
-  expect(cardOn([walk(addDays(LAUNCH, -1))], HEAVY)).toEqual(cardOn([], HEAVY));
+  expect(cardOn([walk(addDays(LAUNCH, -1))], THIRD_DAY)).toEqual(cardOn([], THIRD_DAY));
+});
+
+const issuedOn = (day: Day, facts: readonly FactBody[]): FactBody => {
+  const { known } = inventedRoad(...bodies(...facts));
+  const road = derive(known, day, day);
+  const tracks = cardsOf(road).flatMap((card) => card.items.map(({ track }) => [track, 'as planned'] as const));
+  const issuing = issueDocuments(known, road, [day], {
+    signer: SIGNER,
+    signsFor: null,
+    issuedAt: instant('2027-03-01T10:00:00.000Z'),
+    newId: () => 'issued',
+    program: 'a test',
+    reasons: Object.fromEntries(tracks),
+  });
+  const document = issuing.kind === 'issued' ? issuing.documents[0] : undefined;
+  if (!document) throw new Error(issuing.kind === 'refused' ? issuing.refusals.join(' ') : 'Nothing was issued.');
+  return decided({ kind: 'issue', person: PERSON, card: document, raises: document.raises });
+};
+
+test('an issued card stays on its day, and its session is not laid a second time when the days change', () => {
+  const before = [available([0, 60, 60, 60, 0, 0, 0])];
+  const issued = issuedOn(addDays(MONDAY, 1), before);
+  const road = roadOf([...before, issued, available([60, 0, 60, 0, 60, 0, 0], MONDAY)], MONDAY, WEEK);
+  expect(cardsOf(road).map(({ title, day }) => [title, day - MONDAY])).toEqual([
+    ['First day', 1],
+    ['Second day', 2],
+    ['Third day', 4],
+  ]);
 });
 
 const anyDays = fc.integer({ min: 0, max: 60 });
@@ -261,14 +292,9 @@ const anyFact: fc.Arbitrary<FactBody> = fc.oneof(
     .tuple(fc.array(fc.constantFrom(0, 20, 45, 60, 120, 150), { minLength: 7, maxLength: 7 }), anyDays)
     .map(([minutes, from]) => available(minutes, addDays(IN_FLIGHT, from - 30))),
   fc
-    .tuple(
-      fc.constantFrom('travel', 'rest', 'hand-over', 'blackout', 'operations', 'test' as const),
-      anyDays,
-      fc.nat(9),
-      fc.constantFrom(0, 0, 30, 75),
-    )
+    .tuple(fc.constantFrom(...SET_ASIDE), anyDays, fc.nat(9), fc.constantFrom(0, 0, 30, 75))
     .map(([what, from, days, minutes]) =>
-      setAside(what as SetAsideBody['what'], addDays(IN_FLIGHT, from), addDays(IN_FLIGHT, from + days), minutes),
+      setAside(what, addDays(IN_FLIGHT, from), addDays(IN_FLIGHT, from + days), minutes),
     ),
   anyDays.map((day) => walk(addDays(IN_FLIGHT, day))),
   fc.tuple(anyDays, fc.boolean()).map(([day, passed]) => look(addDays(IN_FLIGHT, day), passed)),
