@@ -29,9 +29,13 @@ const nameOf = ({ exerciseName }: Card['leftOut'][number]): string => exerciseNa
 
 /** "1 Box squat 3x8 start 14 kg, RPE 5-6". */
 const itemText = (item: CardItem): string => {
-  const work = item.kind === 'lift' ? liftText(item) : showPiece(item);
+  const work = item.kind === 'lift' ? liftText(item) : `${gearOf(item)}${showPiece(item)}`;
   return shortAscii(`${item.place} ${item.exerciseName} ${work}, RPE ${span(item.shouldFeel)}`);
 };
+
+/** Gear is worth a word, a floor or an own body is not. */
+const gearOf = (item: CardItem): string =>
+  item.kind === 'drill' && item.means !== 'no gear' && item.means !== 'body weight' ? `${item.means} ` : '';
 
 const liftText = ({ sets, increment, unit }: CardLift): string => {
   const work = sets.filter(({ kind }) => kind === 'work');

@@ -7,9 +7,8 @@ export const GearList = ({ start, making }: { readonly start: ReMakeWindow; read
   <fieldset className={styles['gear']}>
     <legend>What is there{start.site ? ` (entered for ${start.site})` : ''}</legend>
     {start.gear.map(({ kind, name }) => (
-      <label key={kind}>
+      <label key={kind} title={name ?? undefined}>
         <input type="checkbox" checked={making.here.has(kind)} onChange={() => making.toggle(kind)} /> {kind}
-        {name && name.toLowerCase() !== kind ? <span className="soft"> {name}</span> : null}
       </label>
     ))}
   </fieldset>

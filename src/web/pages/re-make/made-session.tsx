@@ -1,4 +1,4 @@
-import { totalMinutes, type CardItem } from '#domain/card.ts';
+import { totalMinutes, type CardDrill, type CardItem } from '#domain/card.ts';
 import { showPiece } from '#domain/show-piece.ts';
 import type { ReMadeWindow } from '#contract/windows/re-make-window.ts';
 import { showIncrements } from '../../parts/loads.ts';
@@ -45,8 +45,12 @@ export const MadeSession = ({ made }: { readonly made: ReMadeWindow }) => {
   );
 };
 
+/** Gear is worth a word, a floor is not. */
+const hasMeans = ({ means }: CardDrill): boolean => means !== 'no gear' && means !== 'body weight';
+
 const workOf = (item: CardItem): string => {
-  if (item.kind !== 'lift') return showPiece(item);
+  if (item.kind !== 'lift')
+    return item.kind === 'drill' && hasMeans(item) ? `${item.means}, ${showPiece(item)}` : showPiece(item);
   const work = item.sets.filter(({ kind }) => kind === 'work');
   const [first] = work;
   if (!first) return '';

@@ -92,7 +92,6 @@ const SessionFields = ({ start, making }: PartProps) => (
       onChange={making.setMinutes}
       problems={making.problems}
       inputMode="numeric"
-      unit="in all"
       isNarrow
       isFirst
     />
