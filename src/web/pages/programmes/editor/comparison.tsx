@@ -1,0 +1,165 @@
+import { Fragment } from 'react';
+import { Link } from 'wouter';
+import type {
+  ChangeCounts,
+  ComparedLine,
+  ComparedPerson,
+  ComparedSession,
+  ComparisonWindow,
+} from '#contract/windows/comparison-window.ts';
+import { join, longDate, shortDate, Table } from '../../../parts/parts.ts';
+import styles from './editor.module.css';
+
+/** What a draft would change for each person, before anybody takes it up. */
+export const Comparison = ({ window }: { readonly window: ComparisonWindow }) => (
+  <>
+    <p>
+      {window.people.length === 0
+        ? 'Nothing changes for anybody'
+        : `${peopleWords(window.people.length)}: ${countWords(window.totals)}`}{' '}
+      <span className="soft">
+        from {longDate(window.today)} to {longDate(window.until)}.
+      </span>
+    </p>
+    {window.newer === null ? null : (
+      <p className={styles['caution']}>
+        Version {window.newer} was taken up since this draft was begun: what it changed is not in here.
+      </p>
+    )}
+    {window.people.map((person) => (
+      <PersonTable key={person.id} person={person} />
+    ))}
+    {window.unchanged.length > 0 ? (
+      <p className="soft">
+        Nothing changes in these days for {window.unchanged.map((each) => unchangedWords(each, window)).join(', ')}.
+      </p>
+    ) : null}
+  </>
+);
+
+const peopleWords = (count: number): string => (count === 1 ? 'One person' : `${count} people`);
+
+const unchangedWords = (
+  { name, from, fromLabel }: ComparisonWindow['unchanged'][number],
+  { until }: ComparisonWindow,
+): string => (from > until ? `${name} (follows it from ${fromLabel})` : name);
+
+/** "9 sessions change, 2 loads raised, 4 min more"; what there is none of is not said. */
+export const countWords = (counts: ChangeCounts): string => {
+  const some = (count: number, one: string, many: string): readonly string[] =>
+    count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+  const { minutes } = counts;
+  return [
+    ...some(counts.sessionsChanged, 'session changes', 'sessions change'),
+    ...some(counts.sessionsNew, 'session is new', 'sessions are new'),
+    ...some(counts.sessionsGone, 'session goes', 'sessions go'),
+    ...some(counts.itemsAdded, 'exercise added', 'exercises added'),
+    ...some(counts.itemsLeftOut, 'exercise left out', 'exercises left out'),
+    ...some(counts.loadsRaised, 'load raised', 'loads raised'),
+    ...some(counts.loadsLowered, 'load lowered', 'loads lowered'),
+    ...some(counts.newGaps, 'new gap', 'new gaps'),
+    ...(minutes === 0 ? [] : [`${Math.abs(minutes)} min ${minutes > 0 ? 'more' : 'less'}`]),
+  ].join(', ');
+};
+
+const PersonTable = ({ person }: { readonly person: ComparedPerson }) => (
+  <section className={styles['person']} aria-label={person.name}>
+    <h3>
+      <Link href={`/people/${person.id}`}>{person.name}</Link>{' '}
+      <span className="soft">
+        {person.dayLabel}; {countWords(person.counts)}
+        {person.issuedAhead > 0 ? `; ${issuedWords(person.issuedAhead)}` : ''}
+      </span>
+    </h3>
+    <Table caption={`What changes for ${person.name}`} isCaptionHidden>
+      <thead>
+        <tr>
+          <th scope="col">Day</th>
+          <th scope="col">Session</th>
+          <th scope="col">Exercise</th>
+          <th scope="col">Now</th>
+          <th scope="col">With this version</th>
+          <th scope="col">Minutes</th>
+        </tr>
+      </thead>
+      <tbody>
+        {person.sessions.map((session) => (
+          <SessionRows key={`${session.day} ${session.title}`} session={session} />
+        ))}
+      </tbody>
+    </Table>
+  </section>
+);
+
+const issuedWords = (count: number): string =>
+  count === 1 ? 'one card is issued and stands' : `${count} cards are issued and stand`;
+
+const SessionRows = ({ session }: { readonly session: ComparedSession }) => {
+  const says = sessionWords(session);
+  const span = Math.max(1, session.lines.length) + (says === '' ? 0 : 1);
+  const [first, ...others] = session.lines;
+  return (
+    <Fragment>
+      <tr className={join(session.state === 'expected' && styles['expected'])}>
+        <td rowSpan={span}>
+          {session.missionDay} <span className="soft small">{shortDate(session.day)}</span>
+        </td>
+        <td rowSpan={span}>
+          {session.title}
+          {session.kind === 'changed' ? null : <b> {session.kind === 'new' ? 'new' : 'goes'}</b>}
+          {session.state === 'expected' ? <div className="soft small">expected</div> : null}
+        </td>
+        <LineCells line={first ?? null} />
+        <td rowSpan={span} className="number">
+          {minutesWords(session)}
+        </td>
+      </tr>
+      {others.map((line, place) => (
+        <tr key={`${place} ${line.exerciseName}`} className={join(session.state === 'expected' && styles['expected'])}>
+          <LineCells line={line} />
+        </tr>
+      ))}
+      {says === '' ? null : (
+        <tr>
+          <td colSpan={3} className="soft small">
+            {says}
+          </td>
+        </tr>
+      )}
+    </Fragment>
+  );
+};
+
+const sessionWords = ({ reordered, wasTitle, newGaps, goneGaps }: ComparedSession): string =>
+  [
+    ...(wasTitle === null ? [] : [`Was called ${wasTitle}.`]),
+    ...(reordered ? ['The same exercises in another order.'] : []),
+    ...newGaps.map((gap) => `New gap: ${gap}`),
+    ...goneGaps.map((gap) => `No gap any more: ${gap}`),
+  ].join(' ');
+
+const minutesWords = ({ kind, minutes: { was, is, block } }: ComparedSession): string => {
+  if (kind === 'new') return `${is} of ${block}`;
+  if (kind === 'gone') return `${was} less`;
+  return was === is ? `${is} of ${block}` : `${was} → ${is} of ${block}`;
+};
+
+const LineCells = ({ line }: { readonly line: ComparedLine | null }) =>
+  line === null ? (
+    <td colSpan={3} className="soft">
+      –
+    </td>
+  ) : (
+    <>
+      <td>{line.exerciseName}</td>
+      <td>{line.was ?? <span className="soft">–</span>}</td>
+      <td>
+        {line.is ?? <span className="soft">{line.leftOut ?? 'out'}</span>} <LoadWord load={line.load} />
+      </td>
+    </>
+  );
+
+const LoadWord = ({ load }: Pick<ComparedLine, 'load'>) => {
+  if (load === 'raised') return <span className={styles['raised']}>raised</span>;
+  return load === 'lowered' ? <span className={styles['lowered']}>lowered</span> : null;
+};
