@@ -13,6 +13,7 @@ const CrossingPage = lazy(() => import('./pages/crossing/crossing-page.tsx'));
 const EvidencePage = lazy(() => import('./pages/evidence/evidence-page.tsx'));
 const InAndOutPage = lazy(() => import('./pages/in-and-out/in-and-out-page.tsx'));
 const LiftPage = lazy(() => import('./pages/lift/lift-page.tsx'));
+const ProgrammeEditorPage = lazy(() => import('./pages/programmes/editor/editor-page.tsx'));
 const ProgrammesPage = lazy(() => import('./pages/programmes/programmes-page.tsx'));
 const ReMakePage = lazy(() => import('./pages/re-make/re-make-page.tsx'));
 const RecordPage = lazy(() => import('./pages/record/record-page.tsx'));
@@ -33,6 +34,7 @@ export const Routes = () => (
     <Switch>
       <Route path="/" component={DeskPage} />
       <Route path="/programmes" component={ProgrammesPage} />
+      <Route path="/programmes/:version/edit" component={ProgrammeEditorPage} />
       <Route path="/evidence" component={EvidencePage} />
       <Route path="/in-and-out" component={InAndOutPage} />
       <Route path="/settings" component={SettingsPage} />
