@@ -6,6 +6,7 @@ import { takeUp } from '#domain/programme.ts';
 import { addDays, day } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
 import { SQUAT_GATES, WAYS_OF_WATCHING } from '#domain/squat-gate.ts';
+import { anyCharacter } from '#units/any-character.setup.ts';
 import fc from 'fast-check';
 import { anyIssuedCard, anyRaise } from './any-issued-card.setup.ts';
 import { anyPiece, anyTest } from './any-test.setup.ts';
@@ -14,7 +15,7 @@ import { anyPiece, anyTest } from './any-test.setup.ts';
 export const anyId = <Kind extends string>() => fc.stringMatching(/^[a-z0-9-]{1,12}$/).map((text) => idOf<Kind>(text));
 export const anyDay = fc.integer({ min: -25_567, max: 84_370 }).map(day);
 export const anyText = fc
-  .string({ minLength: 1, maxLength: 40, unit: 'binary' })
+  .string({ minLength: 1, maxLength: 40, unit: anyCharacter })
   .filter((text) => text.trim() !== '' && !text.includes('\u0000'));
 const anyDecimal = fc
   .tuple(fc.nat(9999), fc.option(fc.nat(99)))

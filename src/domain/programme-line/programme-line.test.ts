@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { SHIPPED_EXERCISES } from '#shipped/exercises/shipped-exercises.ts';
+import { anyCharacter } from '#units/any-character.setup.ts';
 import type { Exercise } from '../catalogue.ts';
 import { idOf } from '../identity.ts';
 import type { LiftItem, ProgrammeItem } from '../programme.ts';
@@ -136,7 +137,7 @@ describe('laws', () => {
     );
     fc.assert(
       fc.property(
-        fc.array(fc.oneof(piece, fc.string({ maxLength: 3, unit: 'binary' })), { maxLength: 10 }),
+        fc.array(fc.oneof(piece, fc.string({ maxLength: 3, unit: anyCharacter })), { maxLength: 10 }),
         (pieces) => {
           const line = pieces.join(' ');
           const reading = read(line);

@@ -7,6 +7,7 @@ import { digestOf } from '#domain/digest.ts';
 import type { Sequence } from '#domain/fact.ts';
 import { idOf, instant } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
+import { anyCharacter } from '#units/any-character.setup.ts';
 import { MOST_BYTES, weekText } from './week-text.ts';
 
 const LAUNCH = isoDay('2031-05-05');
@@ -172,10 +173,10 @@ test.each([
 
 const anyItem = fc
   .record({
-    exerciseName: fc.string({ unit: 'binary', maxLength: 300 }),
-    last: fc.option(fc.string({ unit: 'binary', maxLength: 300 })),
-    cues: fc.array(fc.string({ unit: 'binary', maxLength: 300 }), { maxLength: 6 }),
-    says: fc.array(fc.string({ unit: 'binary', maxLength: 300 }), { maxLength: 3 }),
+    exerciseName: fc.string({ unit: anyCharacter, maxLength: 300 }),
+    last: fc.option(fc.string({ unit: anyCharacter, maxLength: 300 })),
+    cues: fc.array(fc.string({ unit: anyCharacter, maxLength: 300 }), { maxLength: 6 }),
+    says: fc.array(fc.string({ unit: anyCharacter, maxLength: 300 }), { maxLength: 3 }),
     sets: fc.array(
       fc.integer({ min: 1, max: 9999 }).map((increments) => work(increments)),
       { maxLength: 12 },
@@ -187,7 +188,7 @@ test('whatever is on the cards, the text is printable ASCII and never longer tha
   fc.assert(
     fc.property(
       fc.array(fc.array(anyItem, { maxLength: 12 }), { maxLength: 7 }),
-      fc.string({ unit: 'binary', maxLength: 400 }),
+      fc.string({ unit: anyCharacter, maxLength: 400 }),
       (sessions, name) => {
         const documents = sessions.map((items, place) => card(items, place + 3, name));
         const { text, bytes, cut } = weekText(documents);

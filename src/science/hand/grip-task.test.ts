@@ -69,10 +69,8 @@ test('cycles sum to the task, whatever its length', () => {
         const cycles = cyclesOf({ duration: seconds(duration), cycle: seconds(cycle), duty: fraction(duty) });
         const whole = cycles.reduce((sum, [on, off]) => sum + on + off, 0);
         expect(Math.abs(whole - duration)).toBeLessThan(1e-6);
-        for (const [on, off] of cycles) {
-          expect(on).toBeGreaterThan(0);
-          expect(off).toBeGreaterThanOrEqual(0);
-        }
+        // Thousands of cycles: one expectation of all of them.
+        expect(cycles.filter(([on, off]) => !(on > 0 && off >= 0))).toEqual([]);
       },
     ),
   );
