@@ -13,7 +13,7 @@ import { Empty } from '../../parts/page.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { SignAs } from '../../parts/sign-as.tsx';
 import { useSigner } from '../../signer.tsx';
-import { useWrite } from '../../windows.ts';
+import { useWrite, type Write } from '../../windows.ts';
 import type { Chosen } from './cells-chosen.ts';
 import { CellsTable } from './cells-table.tsx';
 import styles from './cells-table.module.css';
@@ -33,16 +33,18 @@ export interface CellsDialogProps {
 export const CellsDialog = (props: CellsDialogProps) => {
   const { sheet, title, chosen, onClose } = props;
   const { cells } = chosen;
+  const writing = useWrite<Written>();
   const preview = useQuery({
     queryKey: [ROUTES.cells(sheet.person.id), cells],
     queryFn: () => post<CellsWindow>(ROUTES.cells(sheet.person.id), { cells }),
-    enabled: cells.length > 0,
+    // Once signed it would only say that nothing changes any more.
+    enabled: cells.length > 0 && !writing.isSending,
     placeholderData: keepPreviousData,
   });
   return (
     <Dialog title={title} isOpen onClose={onClose}>
       {cells.length > 0 ? (
-        <Await query={preview}>{(looked) => <Preview {...props} looked={looked} />}</Await>
+        <Await query={preview}>{(looked) => <Preview {...props} looked={looked} writing={writing} />}</Await>
       ) : (
         <NothingToWrite {...props} />
       )}
@@ -68,8 +70,17 @@ const NothingToWrite = ({ chosen: { problems, alike }, onClose }: CellsDialogPro
   </>
 );
 
-const Preview = ({ looked, ...props }: CellsDialogProps & { readonly looked: CellsWindow }) => {
-  const { chosen, onClose } = props;
+interface Written {
+  readonly before: readonly CellAsked[];
+}
+
+interface LookedAt extends CellsDialogProps {
+  readonly looked: CellsWindow;
+  readonly writing: Write<Written>;
+}
+
+const Preview = (props: LookedAt) => {
+  const { chosen, onClose, looked } = props;
   const problems = [...chosen.problems, ...looked.problems, ...looked.cells.flatMap((cell) => cell.problems)];
   return (
     <>
@@ -92,23 +103,16 @@ const Preview = ({ looked, ...props }: CellsDialogProps & { readonly looked: Cel
           </Button>
         </Actions>
       ) : (
-        <Sign {...props} looked={looked} />
+        <Sign {...props} />
       )}
     </>
   );
 };
 
-const Sign = ({
-  sheet,
-  chosen: { cells },
-  usualReason,
-  looked,
-  onClose,
-  onWritten,
-}: CellsDialogProps & { readonly looked: CellsWindow }) => {
+const Sign = ({ sheet, chosen: { cells }, usualReason, looked, writing, onClose, onWritten }: LookedAt) => {
   const [reason, setReason] = useState('');
   const { signer } = useSigner();
-  const { send, isSending, problems } = useWrite<{ readonly before: readonly CellAsked[] }>();
+  const { send, isSending, problems } = writing;
   const sign = (): void => {
     if (!signer || isSending) return;
     const request = { signer: signer.id, cells, reason: reason.trim() || usualReason, basis: looked.upTo };

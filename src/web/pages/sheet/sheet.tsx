@@ -81,7 +81,13 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
       <SheetGrid sheet={sheet} range={moving} edits={edits} onOpen={() => setOpen('cell')} onType={write} />
       <Tools sheet={sheet} edits={edits} onIssue={() => setOpen('issue')} />
       <SheetLegend unit={sheet.unit} />
-      <Opened open={open} sheet={sheet} standing={standing} onOpen={setOpen} onWrite={() => write(null)} />
+      <Opened
+        open={edits.asking ? null : open}
+        sheet={sheet}
+        standing={standing}
+        onOpen={setOpen}
+        onWrite={() => write(null)}
+      />
       {edits.asking ? (
         <CellsDialog
           sheet={sheet}

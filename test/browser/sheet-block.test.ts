@@ -1,0 +1,241 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { startBrowser } from './find-browser.ts';
+import { barriers, openPage, startHouse, type House, type WatchedPage } from './harness.ts';
+
+let browser: Browser;
+let house: House;
+let watched: WatchedPage;
+
+beforeAll(async () => {
+  [browser, house] = await Promise.all([startBrowser(), startHouse('--scenario', '--today', '2027-03-01')]);
+  watched = await openPage(browser, { viewport: { width: 1500, height: 950 } });
+  await watched.page.goto(house.address);
+  await watched.page.getByRole('combobox', { name: 'Who signs' }).selectOption({ label: 'Maud Arkwright' });
+});
+
+afterAll(async () => {
+  await browser.close();
+  await house.stop();
+});
+
+/** Opens somebody's sheet with the keyboard on its first exercise of the next session. */
+const openSheet = async (page: Page, person: string): Promise<void> => {
+  await page.goto(`${house.origin}/people/${person}`);
+  await page.getByRole('grid').waitFor();
+  await page.locator('[data-place][tabindex="0"]').focus();
+};
+
+const focused = (page: Page) => page.locator('[data-place]:focus');
+const press = async (page: Page, ...keys: readonly string[]): Promise<void> => {
+  for (const key of keys) await page.keyboard.press(key);
+};
+const cellAt = (page: Page, place: string) => page.locator(`[data-place="${place}"]`);
+/** The place under the keyboard, as row and column. */
+const placeOf = async (page: Page): Promise<readonly [number, number]> => {
+  const [row = NaN, column = NaN] = ((await focused(page).getAttribute('data-place')) ?? '').split(':').map(Number);
+  return [row, column];
+};
+
+/** Signs what a dialog shows: the keyboard stands on its reason, Enter is enough. */
+const sign = async (dialog: Locator, reason = ''): Promise<void> => {
+  await dialog.locator('input:focus').fill(reason);
+  await dialog.page().keyboard.press('Enter');
+  await dialog.waitFor({ state: 'detached' });
+};
+
+/** What a browser does when somebody pastes: the text of another program arrives with the event. */
+const paste = (page: Page, text: string): Promise<void> =>
+  page.evaluate((pasted) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', pasted);
+    document.activeElement?.dispatchEvent(
+      new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }),
+    );
+  }, text);
+
+/** What a browser would put on the clipboard now. */
+const copied = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const clipboardData = new DataTransfer();
+    document.activeElement?.dispatchEvent(
+      new ClipboardEvent('copy', { clipboardData, bubbles: true, cancelable: true }),
+    );
+    return clipboardData.getData('text/plain');
+  });
+
+test('a range is chosen with Shift and the arrows, copied as lines, and filled to the right after one signature', async () => {
+  const { page, complaints } = watched;
+  await openSheet(page, 'wen-li-abara');
+  const [row, column] = await placeOf(page);
+  await press(page, 'e');
+  await page.getByRole('textbox', { name: /^Back squat, Monday 1 March/ }).waitFor();
+  await press(page, 'Control+A');
+  await page.keyboard.type('3 × 5 @ 70 %, rest 3:00');
+  await page.getByText('first load').waitFor();
+  await press(page, 'Enter');
+  await expect.poll(() => focused(page).innerText()).toContain('3×5');
+  await press(page, 'Shift+ArrowRight', 'Shift+ArrowRight', 'Shift+ArrowRight');
+  expect(await page.locator('[aria-selected="true"]').count()).toBe(4);
+  expect(await copied(page)).toMatch(/^3 × 5 @ 70 %, rest 3:00\t\t\t4 × 6 @ 78 %, rest 2:30\n$/);
+  await press(page, 'Control+R');
+  const dialog = page.getByRole('dialog', { name: 'Fill right' });
+  await dialog.getByText('3 × 5 @ 70 %, rest 3:00').waitFor();
+  await dialog.getByText(/\d+ of \d+ min, was \d+/).waitFor();
+  expect(await barriers(page)).toEqual([]);
+  await sign(dialog);
+  await expect.poll(() => cellAt(page, `${row}:${column + 3}`).innerText()).toContain('3×5');
+  expect(await cellAt(page, `${row}:${column}`).innerText()).toContain('3×5');
+  expect(complaints()).toEqual([]);
+});
+
+test('what was written is taken back under a signature, step by step, and written again', async () => {
+  const { page, complaints } = watched;
+  const [row, column] = await placeOf(page);
+  await press(page, 'Control+Z');
+  const dialog = page.getByRole('dialog', { name: 'Take back what was written' });
+  await dialog.getByText('as the programme has it').waitFor();
+  await sign(dialog);
+  await expect.poll(() => cellAt(page, `${row}:${column}`).innerText()).toContain('4×6 62.5');
+  await press(page, 'Control+Y');
+  const again = page.getByRole('dialog', { name: 'Write it again' });
+  await again.getByText('3 × 5 @ 70 %, rest 3:00').waitFor();
+  await press(page, 'Escape');
+  await again.waitFor({ state: 'detached' });
+  await expect.poll(() => placeOf(page)).toEqual([row, column]);
+  await press(page, 'Control+Z');
+  await dialog.getByText('as the programme has it').waitFor();
+  await press(page, 'Escape');
+  expect(complaints()).toEqual([]);
+});
+
+test('a good block from a spreadsheet is looked at whole, then written; less weight says what it takes at the bar', async () => {
+  const { page, complaints } = watched;
+  await openSheet(page, 'kerttu-saarela');
+  const [row, column] = await placeOf(page);
+  await paste(page, '\t\t\t"3 × 10 @ 240 lb"\r\n\t\t\t3x10@250lb\r\n');
+  const dialog = page.getByRole('dialog', { name: 'Paste' });
+  // The light squat stands at 250 lb in use: less on the machine is more than that less at the bar.
+  await dialog.getByText(/^from 250, −\d+\.\d\s% at the bar$/).waitFor();
+  await dialog.getByText(/3×12 255 →/).waitFor();
+  expect(await barriers(page)).toEqual([]);
+  await sign(dialog, 'a lighter week');
+  await expect.poll(() => cellAt(page, `${row}:${column + 3}`).innerText()).toContain('3×10 240');
+  expect(await cellAt(page, `${row + 1}:${column + 3}`).innerText()).toContain('3×10 250');
+  expect(complaints()).toEqual([]);
+});
+
+test('a bad block tells every problem at its cell, and nothing is written', async () => {
+  const { page, complaints } = watched;
+  await openSheet(page, 'kerttu-saarela');
+  const [row, column] = await placeOf(page);
+  const before = await cellAt(page, `${row}:${column + 6}`).innerText();
+  await paste(page, '4 × 6 @ 250 lb\tx\t\theavy\t\t\t3 × 5 @ 240 lb\n'.padEnd(80, '\t').concat('far away'));
+  const dialog = page.getByRole('dialog', { name: 'Paste' });
+  const problems = dialog.getByRole('alert').getByRole('listitem');
+  await problems.filter({ hasText: 'stands on an issued card' }).waitFor();
+  await problems.filter({ hasText: 'cannot be read: “heavy”' }).waitFor();
+  await problems.filter({ hasText: 'Back squat, Wed 3 Mar, is not in this session' }).waitFor();
+  await problems.filter({ hasText: 'One cell lies outside the sheet' }).waitFor();
+  expect(await dialog.getByRole('button', { name: /^Sign/ }).count()).toBe(0);
+  expect(await barriers(page)).toEqual([]);
+  await press(page, 'Escape');
+  await dialog.waitFor({ state: 'detached' });
+  expect(await cellAt(page, `${row}:${column + 6}`).innerText()).toBe(before);
+  expect(complaints()).toEqual([]);
+});
+
+test('a range is left out with one reason, and goes back to the programme', async () => {
+  const { page, complaints } = watched;
+  await openSheet(page, 'wen-li-abara');
+  const [row, column] = await placeOf(page);
+  await press(page, 'ArrowDown', 'Shift+ArrowDown', 'x');
+  const dialog = page.getByRole('dialog', { name: 'Leave out' });
+  await dialog.getByText('leave out').first().waitFor();
+  await sign(dialog, 'a late flight the night before');
+  await expect.poll(() => cellAt(page, `${row + 1}:${column}`).innerText()).toContain('left out');
+  expect(await cellAt(page, `${row + 2}:${column}`).innerText()).toContain('left out');
+  await press(page, 'Shift+ArrowUp', 'Delete');
+  const back = page.getByRole('dialog', { name: 'Back to the programme' });
+  await back.getByText('as the programme has it').first().waitFor();
+  await sign(back);
+  await expect.poll(() => cellAt(page, `${row + 1}:${column}`).innerText()).toContain('4×6');
+  expect(complaints()).toEqual([]);
+});
+
+test('a week is copied into the next, to the sessions that match', async () => {
+  const { page, complaints } = watched;
+  await openSheet(page, 'wen-li-abara');
+  const [row, column] = await placeOf(page);
+  await press(page, 'ArrowDown', 'e');
+  await page.getByRole('textbox', { name: /^Deadlift, Monday 1 March/ }).waitFor();
+  await press(page, 'Control+A');
+  await page.keyboard.type('2 × 4 @ 65 %');
+  await page.getByText('first load').waitFor();
+  await press(page, 'Enter');
+  await expect.poll(() => focused(page).innerText()).toContain('2×4');
+  await press(page, 'w');
+  const dialog = page.getByRole('dialog', { name: 'Copy this week into the next' });
+  await dialog.getByText('2 × 4 @ 65 %').waitFor();
+  await dialog.getByText(/more cells say so already/).waitFor();
+  await sign(dialog);
+  await expect.poll(() => cellAt(page, `${row + 1}:${column + 3}`).innerText()).toContain('2×4');
+  expect(complaints()).toEqual([]);
+});
+
+test('a mouse draws a range; a click on one cell still opens it', async () => {
+  const { page } = watched;
+  await openSheet(page, 'wen-li-abara');
+  const [row, column] = await placeOf(page);
+  await cellAt(page, `${row}:${column}`).hover();
+  await page.mouse.down();
+  await cellAt(page, `${row + 1}:${column + 1}`).hover();
+  await page.mouse.up();
+  expect(await page.locator('[aria-selected="true"]').count()).toBe(4);
+  expect(await page.getByRole('dialog').count()).toBe(0);
+  expect(await placeOf(page)).toEqual([row + 1, column + 1]);
+  await cellAt(page, `${row}:${column}`).click();
+  await page.getByRole('dialog', { name: /^Back squat, Monday 1 March/ }).waitFor();
+  await press(page, 'Escape');
+});
+
+test('one lift of all people is found by its name, walked through and written by keyboard', async () => {
+  const { page, complaints } = watched;
+  await page.goto(house.origin);
+  await page.getByRole('link', { name: 'Squat', exact: true }).waitFor();
+  await press(page, '/');
+  await page.keyboard.type('back squat');
+  await page.getByRole('option', { name: /^Back squat all people/ }).click();
+  await page.getByRole('grid', { name: 'Back squat, all people' }).waitFor();
+  expect(await barriers(page)).toEqual([]);
+  await page.locator('[data-person="0"]').focus();
+  await press(page, 'ArrowDown', 'ArrowDown');
+  const oona = page.locator('[data-person]:focus');
+  expect(await oona.innerText()).toContain('Oona Whitlock');
+  await press(page, 'e');
+  await page.getByRole('textbox', { name: /^Oona Whitlock, back squat/ }).waitFor();
+  await press(page, 'Control+A');
+  await page.keyboard.type('3 × 6 @ 130 lb');
+  await page.getByText(/from 170, −\d+\.\d\s% at the bar/).waitFor();
+  await press(page, 'Enter');
+  await expect.poll(() => oona.innerText()).toContain('3×6 130 lb');
+  await press(page, 'Enter');
+  await page.getByRole('heading', { name: 'Oona Whitlock' }).waitFor();
+  await expect.poll(() => focused(page).innerText()).toContain('3×6 130');
+  expect(complaints()).toEqual([]);
+});
+
+test('a sheet of sixteen rows, and a lift of all people, print on one page each', async () => {
+  const { page } = watched;
+  const pagesOf = async (): Promise<number> => {
+    const printed = await page.pdf({ preferCSSPageSize: true });
+    return printed.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+  };
+  await page.goto(`${house.origin}/people/kerttu-saarela`);
+  await page.getByRole('grid').waitFor();
+  expect(await page.getByRole('grid').getByRole('rowheader').getByRole('link').count()).toBeGreaterThanOrEqual(16);
+  expect(await pagesOf()).toBe(1);
+  await page.goto(`${house.origin}/lift/back-squat`);
+  await page.getByRole('grid').waitFor();
+  expect(await pagesOf()).toBe(1);
+});
