@@ -1,3 +1,4 @@
+import { canonicalJson } from '#domain/digest.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { FactId } from '#domain/identity.ts';
 import { factsOfKind } from '#domain/log.ts';
@@ -44,13 +45,15 @@ const historyOf = (
   versions
     .map(({ fact, thing }, place): HouseChange => {
       const { id, recordedAt, reason } = fact;
-      const changed = fieldsThatDiffer(versions[place - 1]?.thing ?? thing, thing);
+      const before = versions[place - 1];
+      const changed = before ? fieldsThatDiffer(before.thing, thing) : [];
       return { fact: id, on: recordedAt.slice(0, 10), by: signerOf(fact), reason, changed };
     })
     .toReversed()
     .toSorted((a, b) => Number(superseded.has(a.fact)) - Number(superseded.has(b.fact)));
 
+/** Compared as canonical JSON: the order in which fields were written makes no difference. */
 const fieldsThatDiffer = (before: object, after: object): readonly string[] => {
-  const [was, is] = [before, after].map((each) => each as Readonly<Record<string, unknown>>);
-  return Object.keys(after).filter((key) => JSON.stringify(was?.[key]) !== JSON.stringify(is?.[key]));
+  const [was, is] = [before, after] as readonly Readonly<Record<string, unknown>>[];
+  return Object.keys(after).filter((key) => canonicalJson({ of: was?.[key] }) !== canonicalJson({ of: is?.[key] }));
 };

@@ -12,13 +12,13 @@ interface CheckListProps<Word extends string> {
   readonly hint?: string;
 }
 
-/** Any number out of a few words, in the words' own order. */
+/** Any number out of a few words. What was chosen before keeps its order: nothing changes but what is ticked. */
 export function CheckList<Word extends string>(props: CheckListProps<Word>) {
   const { label, name, words, chosen, onChange, problems, hint } = props;
   const id = useId();
   const wrong = problems.filter(({ field }) => field === name);
   const toggle = (word: Word): void =>
-    onChange(words.filter((each) => (each === word ? !chosen.includes(each) : chosen.includes(each))));
+    onChange(chosen.includes(word) ? chosen.filter((each) => each !== word) : [...chosen, word]);
   return (
     <fieldset className={styles['list']} aria-describedby={`${id}-wrong`}>
       <legend>{label}</legend>

@@ -56,7 +56,7 @@ function Inside({ setting, nameOf, onDo }: ExerciseEntryProps) {
         <Button label={`Change ${exercise.name}`} onPress={() => onDo({ kind: 'change', of: setting })}>
           Change
         </Button>
-        <Button label={`Copy ${exercise.name} to a new one`} onPress={() => onDo({ kind: 'copy', of: setting })}>
+        <Button label={`Copy to a new one: ${exercise.name}`} onPress={() => onDo({ kind: 'copy', of: setting })}>
           Copy to a new one
         </Button>
       </div>

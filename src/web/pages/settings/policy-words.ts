@@ -1,6 +1,6 @@
 import type { Policies } from '#domain/policies.ts';
 
-const days = (value: number): string => `${value} days`;
+const days = (value: number): string => `${value} ${value === 1 ? 'day' : 'days'}`;
 const percent = (value: number): string => `${Number((value * 100).toFixed(1))} %`;
 const steps = (value: readonly number[]): string => value.map((step) => Number(step.toFixed(3))).join(', ');
 const plain = (value: number): string => String(value);

@@ -9,12 +9,9 @@ const read = (typed: TypedExercise, id: (typeof backSquat)['id'] | null = backSq
   return { exercise: exerciseOf(typed, id, SHIPPED_EXERCISES, problems), fields: problems.map(({ field }) => field) };
 };
 
-test('every shipped exercise comes out of the fields as it went in, but for the order of what is ticked', () => {
-  for (const each of SHIPPED_EXERCISES) {
-    const { exercise, fields } = read(typedExerciseOf(each), each.id);
-    expect(fields).toEqual([]);
-    expect({ ...exercise, loads: exercise?.loads.toSorted() }).toEqual({ ...each, loads: each.loads.toSorted() });
-  }
+test('every shipped exercise comes out of the fields as it went in', () => {
+  for (const each of SHIPPED_EXERCISES)
+    expect(read(typedExerciseOf(each), each.id)).toEqual({ exercise: each, fields: [] });
 });
 
 test('a copy has everything but name, spellings and identity, and says where it came from', () => {

@@ -1,6 +1,5 @@
 import type { Problem } from '#contract/problem.ts';
 import {
-  BODY_SITES,
   PATTERNS,
   QUALITIES,
   type BodySite,
@@ -158,7 +157,7 @@ export const exerciseOf = (
     perSide: typed.perSide === 'yes',
     shareModel,
     carriedAt,
-    loads: BODY_SITES.filter((site) => typed.loads.includes(site)),
+    loads: typed.loads,
     capacity,
     roundTo: { kg: kg.text, lb: lb.text },
     secondsPerRepetition: seconds,
