@@ -18,11 +18,11 @@ const browser = () =>
     return name !== null;
   });
 
-const outcomes = await runParts([
+const run = await runParts([
   ...checkParts,
   () => runTests('storage on two databases', ['storage']),
   () => runTests('faults', ['faults']),
   browser,
   () => runTests('in a browser', ['browser']),
 ]);
-closeRun(outcomes, BUDGET);
+closeRun(run, BUDGET);

@@ -46,10 +46,10 @@ const seed = process.env.BALLAST_SEED ?? String(Date.now() % 2 ** 31);
 note(`Properties are tried from seed ${seed}: BALLAST_SEED=${seed} npm run trials repeats this run.`);
 const env = { BALLAST_TRIALS: '1', BALLAST_SEED: seed };
 
-const outcomes = await runParts([
+const run = await runParts([
   () => runTests('unit and property tests, at length', ['unit'], env),
   () => runTests('storage, at length', ['storage'], env),
   () => runTests('faults, at length', ['faults'], env),
   () => runDuty('mutation', mutation),
 ]);
-closeRun(outcomes, BUDGET);
+closeRun(run, BUDGET);
