@@ -13,6 +13,8 @@ export interface ProposalAnswer {
   readonly signer: SignerId;
   readonly answer: 'sign' | 'decline';
   readonly reason: string;
+  /** Another number of sets than was proposed; null where it is signed as it stands. */
+  readonly setsBy: number | null;
   readonly basis: number;
 }
 
@@ -37,11 +39,19 @@ export const answerProposal = async (
     }),
   );
 
-const decisionOf = (proposal: Proposal, { answer, reason }: ProposalAnswer): Decision | Problem => {
+const decisionOf = (proposal: Proposal, { answer, reason, setsBy }: ProposalAnswer): Decision | Problem => {
   if (answer === 'decline') return { kind: 'decline', person: proposal.person, proposal: proposal.id, reason };
   if (!proposal.change) return nothingToSign();
-  return proposal.raises.some((raise) => raise.needsReason) && reason === '' ? reasonMissing() : proposal.change;
+  return proposal.raises.some((raise) => raise.needsReason) && reason === ''
+    ? reasonMissing()
+    : changed(proposal.change, setsBy);
 };
+
+/** Signed in another measure: only where sets were proposed. */
+const changed = (decision: Decision, setsBy: number | null): Decision =>
+  setsBy !== null && decision.kind === 'adjust' && decision.change.kind === 'sets by'
+    ? { ...decision, change: { kind: 'sets by', by: setsBy } }
+    : decision;
 
 const notOpen = (): Problem => ({
   what: 'This proposal is not open any more.',

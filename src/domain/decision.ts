@@ -22,6 +22,8 @@ export type ReplacementPolicy = 'work-matched' | 'joint-matched' | 'whole' | { r
 /** One person's departure from the set programme on one track. */
 export type Change =
   | { readonly kind: 'fraction by'; readonly by: number }
+  /** So many more sets or bouts than the programme has, or fewer; one at least is left. */
+  | { readonly kind: 'sets by'; readonly by: number }
   | { readonly kind: 'leave out' }
   /** No raise while it stands. */
   | { readonly kind: 'hold' }

@@ -84,7 +84,8 @@ export interface TrackProgress {
 export interface Proposal {
   readonly id: ProposalId;
   readonly person: PersonId;
-  readonly rule: 'ramp step' | 'step rule' | 're-base' | 'issue again' | 'body mass' | 'over the rule' | 'calibration';
+  readonly rule:
+    'ramp step' | 'step rule' | 're-base' | 'issue again' | 'body mass' | 'over the rule' | 'calibration' | 'profile';
   readonly state: 'open' | 'declined' | 'lapsed';
   readonly day: Day;
   readonly says: string;

@@ -13,6 +13,7 @@ import type { Progress } from './progress.ts';
 import { hurtingOn, hurtsTooMuch, isThere, showHurting } from './re-made.ts';
 import type { FoundSession } from './session-on.ts';
 import { isBehindBar } from './squat-gates.ts';
+import { withSetsBy } from './sets-by.ts';
 import { standInFor } from './stand-in.ts';
 import { onLightDay, whyLight } from './time/light-day.ts';
 import { leftOutForWalk } from './time/space-walks.ts';
@@ -145,7 +146,7 @@ const plannedOfItsKind = (context: PlanContext, progress: Progress, at: At): Pla
   const line = adjustments.flatMap(({ change }) => (change.kind === 'as written' ? [change.line] : [])).at(-1) ?? null;
   const written = line === null ? null : itemAsWritten(item, { exercise, machine }, line);
   if (written?.kind === 'refused') return { kind: 'left out', says: written.says.join(' '), gap: true };
-  const meant = written?.item ?? item;
+  const meant = written?.item ?? withSetsBy(item, adjustments);
   const common = { day: on, exercise, adjustments, asWritten: line };
   if (meant.kind === 'drill') return planDrill(context, progress, { ...common, item: meant, machine });
   if (!machine)

@@ -9,6 +9,7 @@ import { frozenCapacity } from './frozen-capacity.ts';
 import { liftingMachineOn } from './machine-on.ts';
 import { massInFlight, type PlanContext } from './plan-context.ts';
 import { tracksOf, type Progress } from './progress.ts';
+import { profileProposals } from './profile-proposals.ts';
 import { proposalId } from './proposal-id.ts';
 
 /** Later body masses that differ by more than this from the one in use are shown and propose; common practice. */
@@ -32,6 +33,7 @@ export const proposalsOf = (
     ...massProposals(context, today),
     ...calibrationProposals(context, progress, today),
     ...issueAgain(context, issuedAhead),
+    ...profileProposals(context, progress, today),
   ].map((proposal) => (context.declined.has(proposal.id) ? { ...proposal, state: 'declined' as const } : proposal));
 
 /** Raises that stand on planned cards because results earned them: one proposal a lift, all its tracks in one signature. */

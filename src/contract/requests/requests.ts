@@ -47,6 +47,8 @@ export const answerProposalRequest = z.strictObject({
   person: id,
   answer: z.enum(['sign', 'decline']),
   reason: reason,
+  /** Another number of sets than was proposed. */
+  setsBy: z.number().int().min(-10).max(10).nullable().default(null),
   basis: z.number().int(),
 });
 

@@ -4,6 +4,7 @@ import { normalCdf, normalDensity, normalQuantile } from '../numeric/normal.ts';
 import { shownTable } from '../sourced-table.ts';
 import { chanceAtLeast, chanceAtLeastOfLog } from './chance.ts';
 import { chanceOfMeeting } from './chance-of-meeting.ts';
+import { HEEL_RAISE_NORM } from './heel-raise-norm.table.ts';
 import { judgeMeasured } from './judge-measured.ts';
 import { BASELINE_TABLE, LATER_TABLE } from './profiles.table.ts';
 import { chanceChecks, ruleChecks } from './standards.checks.ts';
@@ -16,7 +17,7 @@ export const STANDARDS: Part = {
       heading: 'Rules',
       says: 'Two issues of one standard, cited by number. Bone limits of the first were seen in the document; the rest waits for somebody who has it.',
       methods: [judgeMeasured],
-      tables: [shownTable(BASELINE_TABLE), shownTable(LATER_TABLE)],
+      tables: [shownTable(BASELINE_TABLE), shownTable(LATER_TABLE), shownTable(HEEL_RAISE_NORM)],
       checks: ruleChecks,
     },
     {

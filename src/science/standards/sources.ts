@@ -11,3 +11,7 @@ export const STANDARD_3001_BASELINE = cited(
 export const STANDARD_3001_LATER = cited('from memory', 'Later revisions of standard 3001, volume 1 (from 2014 on).', {
   note: 'Low confidence: none of these limits was seen. Obtain the document.',
 });
+export const LUNSFORD_PERRY_1995 = cited(
+  'from memory',
+  'Lunsford B.R., Perry J. (1995) The standing heel-rise test for ankle plantar flexion: criterion for normal. Physical Therapy 75(8):694–698.',
+);

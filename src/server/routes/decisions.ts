@@ -70,7 +70,7 @@ const followingRoutes = (app: Hono, serving: Serving): void => {
   app.post(
     ROUTES.proposal(':proposal'),
     withHouse(serving, (context, { workplace }) =>
-      withBody(context, answerProposalRequest, async ({ signer, person, answer, reason, basis }) =>
+      withBody(context, answerProposalRequest, async ({ signer, person, answer, reason, setsBy, basis }) =>
         reply(
           context,
           await answerProposal(workplace, {
@@ -79,6 +79,7 @@ const followingRoutes = (app: Hono, serving: Serving): void => {
             signer: idOf(signer),
             answer,
             reason,
+            setsBy,
             basis,
           }),
           ({ facts }) => ({ facts: facts.map(({ id }) => id) }),

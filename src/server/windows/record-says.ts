@@ -132,6 +132,8 @@ const changeSays = (change: Extract<Decision, { readonly kind: 'adjust' }>['chan
   switch (change.kind) {
     case 'fraction by':
       return `fraction changed by ${change.by}`;
+    case 'sets by':
+      return `${Math.abs(change.by)} ${Math.abs(change.by) === 1 ? 'set' : 'sets'} ${change.by > 0 ? 'more' : 'fewer'}`;
     case 'leave out':
       return 'left out';
     case 'hold':
