@@ -44,25 +44,20 @@ const sign = async (dialog: Locator, reason = ''): Promise<void> => {
   await dialog.waitFor({ state: 'detached' });
 };
 
+/** A clipboard event at the keyboard, as a browser fires it; written out, for it runs in the page. */
+const clipboardEvent = (kind: 'copy' | 'paste', text: string): string => `(() => {
+  const clipboardData = new DataTransfer();
+  clipboardData.setData('text/plain', ${JSON.stringify(text)});
+  const event = new ClipboardEvent('${kind}', { clipboardData, bubbles: true, cancelable: true });
+  document.activeElement.dispatchEvent(event);
+  return clipboardData.getData('text/plain');
+})()`;
+
 /** What a browser does when somebody pastes: the text of another program arrives with the event. */
-const paste = (page: Page, text: string): Promise<void> =>
-  page.evaluate((pasted) => {
-    const clipboardData = new DataTransfer();
-    clipboardData.setData('text/plain', pasted);
-    document.activeElement?.dispatchEvent(
-      new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }),
-    );
-  }, text);
+const paste = (page: Page, text: string): Promise<string> => page.evaluate<string>(clipboardEvent('paste', text));
 
 /** What a browser would put on the clipboard now. */
-const copied = (page: Page): Promise<string> =>
-  page.evaluate(() => {
-    const clipboardData = new DataTransfer();
-    document.activeElement?.dispatchEvent(
-      new ClipboardEvent('copy', { clipboardData, bubbles: true, cancelable: true }),
-    );
-    return clipboardData.getData('text/plain');
-  });
+const copied = (page: Page): Promise<string> => page.evaluate<string>(clipboardEvent('copy', ''));
 
 test('a range is chosen with Shift and the arrows, copied as lines, and filled to the right after one signature', async () => {
   const { page, complaints } = watched;

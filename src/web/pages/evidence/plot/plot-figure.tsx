@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState, type RefObject } from 'react';
 import type { Plot } from '#science/plot.ts';
 import { Prose } from '../equation/prose.tsx';
-import { useIsPrinting } from '../../../parts/printing.ts';
+import { useIsPrinting } from '#web/parts/printing.ts';
 import { PlotDrawing } from './plot-drawing.tsx';
 import styles from './plot.module.css';
 
