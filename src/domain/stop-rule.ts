@@ -2,7 +2,8 @@ import type { BreathingRule } from './fact.ts';
 
 /** What stops the session, in every text that a person trains from (common practice; the physician may set stricter limits). */
 export const STOP_RULE = {
-  signs: 'chest discomfort, faintness, numbness or weakness, sudden, spreading or night pain, or pain of 7 or more',
+  signs:
+    'chest discomfort, a racing or uneven pulse, dizziness or faintness, a numb hand or foot, weakness, sudden, spreading or night pain, or pain of 7 or more',
   thenDo: 'tell a crewmate; use the on-board medical procedure; report at the next contact',
   lesserPain: 'Pain 5–6: stop that exercise. Pain 3–4: hold the load.',
 } as const;

@@ -1,8 +1,10 @@
 import type { CardItem, CardLift, CardSet } from '#domain/card.ts';
 import { showIncrements } from '../../parts/loads.ts';
-import { otherSentences, prescription, ruleText } from './prescription.ts';
-import { PieceBlock } from './card-piece.tsx';
-import { asSentence, settingsText } from './card-words.ts';
+import { prescription, ruleText } from './prescription.ts';
+import { BoutsBlock } from './bouts-block.tsx';
+import { Boxes } from './boxes.tsx';
+import { DrillBlock } from './drill-block.tsx';
+import { WhatToDo } from './what-to-do.tsx';
 import styles from './card.module.css';
 
 const marksOf = (set: CardSet): string =>
@@ -22,10 +24,7 @@ const LoadLine = ({ set, item }: { readonly set: CardSet; readonly item: CardLif
 const WorkSet = ({ set, item }: { readonly set: CardSet; readonly item: CardLift }) => (
   <li>
     <LoadLine set={set} item={item} />
-    <div className={styles['boxes']} aria-hidden="true">
-      <span>done</span>
-      <span>RPE</span>
-    </div>
+    <Boxes labels={['done', 'RPE']} />
   </li>
 );
 
@@ -49,8 +48,23 @@ const bandOf = (item: CardLift): string | null => {
 };
 
 /** One exercise: what to do at the left, where to write at the right. */
-export const CardItemBlock = ({ item }: { readonly item: CardItem }) =>
-  item.kind === 'lift' ? <LiftBlock item={item} /> : <PieceBlock item={item} />;
+export const CardItemBlock = ({
+  item,
+  isPaired,
+}: {
+  readonly item: CardItem;
+  /** Shares its row with the drill before or after it. */
+  readonly isPaired: boolean;
+}) => {
+  switch (item.kind) {
+    case 'lift':
+      return <LiftBlock item={item} />;
+    case 'bouts':
+      return <BoutsBlock item={item} />;
+    case 'drill':
+      return <DrillBlock item={item} isPaired={isPaired} />;
+  }
+};
 
 const LiftBlock = ({ item }: { readonly item: CardLift }) => {
   const band = bandOf(item);
@@ -58,16 +72,9 @@ const LiftBlock = ({ item }: { readonly item: CardLift }) => {
   return (
     <li className={styles['item']}>
       <span className={styles['place']}>{item.place}</span>
-      <div className={styles['what']}>
-        <h3>{item.exerciseName}</h3>
-        <p className={styles['last']}>{item.last ? `Last, ${item.last}` : 'First time on this card'}</p>
-        <p>
-          {prescription(item)} {band}
-        </p>
-        {item.cues.length > 0 ? <p>{item.cues.join(' ')}</p> : null}
-        {item.settings.length > 0 ? <p className="soft">{settingsText(item)}</p> : null}
-        {otherSentences(item).length > 0 ? <p>{otherSentences(item).map(asSentence).join(' ')}</p> : null}
-      </div>
+      <WhatToDo item={item}>
+        {prescription(item)} {band}
+      </WhatToDo>
       <div className={styles['write']}>
         <ul className={styles['sets']}>
           <WarmUps item={item} />

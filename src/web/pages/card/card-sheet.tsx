@@ -1,8 +1,8 @@
-import { liftsOf, totalMinutes, type Card } from '#domain/card.ts';
+import { liftsOf, totalMinutes, type Card, type CardItem } from '#domain/card.ts';
 import { longDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
 import { CardItemBlock } from './card-item.tsx';
-import { MinutesStrip } from './minutes-strip.tsx';
+import { hatchedSays, MinutesStrip } from './minutes-strip.tsx';
 import { StopBox } from './stop-box.tsx';
 import styles from './card.module.css';
 
@@ -64,46 +64,90 @@ const Left = ({ card }: { readonly card: Card }) => (
   </div>
 );
 
-const LINES = ['Whole session RPE', 'Shoulders 0–10', 'Back 0–10', 'Minutes in all'];
+/** More exercises than these stand closer together, so that a day stays on one page. */
+const MOST_ROOMY = 6;
+
+const linesOf = (card: Card): readonly string[] =>
+  liftsOf(card).length > 0
+    ? ['Whole session RPE', 'Shoulders 0–10', 'Back 0–10', 'Minutes in all']
+    : ['Whole session RPE', 'Where it hurts', 'How much, 0–10', 'Minutes in all'];
+
+interface OnPage {
+  readonly item: CardItem;
+  readonly isPaired: boolean;
+}
+
+/** By place; two drills that follow one another share a row. */
+const inOrder = ({ items }: Card): readonly OnPage[] => {
+  const shown: OnPage[] = [];
+  for (const item of items.toSorted((a, b) => a.place - b.place)) {
+    const before = shown.at(-1);
+    const joins = item.kind === 'drill' && before?.item.kind === 'drill' && !before.isPaired;
+    if (joins) shown.splice(-1, 1, { ...before, isPaired: true });
+    shown.push({ item, isPaired: joins });
+  }
+  return shown;
+};
+
+/** How to read and to write what follows: only what this card needs. */
+const HowToRead = ({ card }: { readonly card: Card }) => {
+  const hasLifts = liftsOf(card).length > 0;
+  return (
+    <p className={styles['how']}>
+      <span>
+        {Math.round(totalMinutes(card))} of {card.blockMinutes} minutes. {hatchedSays(card)}
+      </span>{' '}
+      {hasLifts ? (
+        <>
+          Loads in <strong>{unitsOf(card)}</strong> as the machine shows them; <strong>w</strong> marks a warm-up set.
+          Write repetitions done and effort (RPE) in the boxes. A rule counts once a week and for all repetitions; when
+          a load feels wrong, take off what the rule allows and write why.{' '}
+        </>
+      ) : null}
+      {card.items.some(({ kind }) => kind === 'bouts') ? (
+        <>
+          <strong>Heart rate and effort govern:</strong> when either is over what stands here, go slower. Strike off
+          each bout; write what was held.{' '}
+        </>
+      ) : null}
+      {!hasLifts && card.items.some(({ kind }) => kind === 'drill') ? 'Strike off each set as it is done.' : null}
+    </p>
+  );
+};
 
 /** One session on one page, to be read at arm's length by somebody who floats, and written on with a pencil. */
 export const CardSheet = ({ card, personName, missionName, band, foot }: CardSheetProps) => (
   <article
-    className={join(styles['card'], band !== null && styles['unsigned'])}
+    className={join(
+      styles['card'],
+      card.items.length > MOST_ROOMY && styles['dense'],
+      band !== null && styles['unsigned'],
+    )}
     aria-label={`${card.title}, ${card.missionDay}`}
   >
     {band === null ? null : <p className={styles['band']}>{band}</p>}
     <Head card={card} personName={personName} missionName={missionName} />
     <MinutesStrip card={card} />
-    <p className={styles['how']}>
-      <span>
-        {Math.round(totalMinutes(card))} of {card.blockMinutes} minutes.
-      </span>{' '}
-      {liftsOf(card).length > 0 ? (
-        <>
-          Loads in <strong>{unitsOf(card)}</strong> as the machine shows them; <strong>w</strong> marks a warm-up set.
-          Write repetitions done and effort (RPE) in the boxes. A rule counts once a week and for all repetitions; when
-          a load feels wrong, take off what the rule allows and write why.
-        </>
-      ) : (
-        'Heart rate and effort govern: when either is over what stands here, go slower. Write what was done in the boxes.'
-      )}
-    </p>
+    <HowToRead card={card} />
     <ol className={styles['items']}>
-      {card.items.map((item) => (
-        <CardItemBlock key={item.item} item={item} />
+      {inOrder(card).map(({ item, isPaired }) => (
+        <CardItemBlock key={item.item} item={item} isPaired={isPaired} />
       ))}
     </ol>
-    <Left card={card} />
-    <StopBox breathing={card.breathing} />
-    <div className={styles['lines']}>
-      {LINES.map((label) => (
-        <p key={label}>{label}</p>
-      ))}
+    <div className={styles['end']}>
+      <Left card={card} />
+      <StopBox breathing={card.breathing} />
+      <div className={styles['lines']}>
+        {linesOf(card).map((label) => (
+          <p key={label}>{label}</p>
+        ))}
+      </div>
+      <footer className={styles['foot']}>
+        <span>
+          {personName}, {card.missionDay} · {foot}
+        </span>
+        <span>Advice for supervised training; the physician’s word comes first.</span>
+      </footer>
     </div>
-    <footer className={styles['foot']}>
-      <span>{foot}</span>
-      <span>Advice for supervised training; the physician’s word comes first.</span>
-    </footer>
   </article>
 );
