@@ -43,8 +43,18 @@ export interface CapacityLift {
   readonly series: readonly CapacitySeries[];
 }
 
+/** One line of the profile of tests beside lifts. */
+export interface ProfileEntry {
+  readonly quality: 'aerobic' | 'calf' | 'grip';
+  readonly against: 'norm' | 'other side' | 'own past';
+  readonly standing: 'low' | 'fine';
+  readonly says: string;
+  readonly source: string;
+}
+
 export interface CapacityWindow {
   readonly person: PersonHead;
   readonly today: Day;
   readonly lifts: readonly CapacityLift[];
+  readonly profile: readonly ProfileEntry[];
 }

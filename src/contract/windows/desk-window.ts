@@ -37,6 +37,8 @@ export type DeskLine =
       readonly says: string;
       readonly raises: readonly Raise[];
       readonly canSign: boolean;
+      /** Sets or bouts more each time, where that is what is proposed: the signer may choose another number. */
+      readonly setsBy: number | null;
       readonly behind: readonly string[];
     }
   | {

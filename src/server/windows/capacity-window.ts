@@ -1,5 +1,6 @@
 import { isoOfDay } from '#units/day.ts';
 import { capacityReader, type CapacityReader, type CapacityTrace } from '#assessing/capacity.ts';
+import { profileOn } from '#assessing/profile.ts';
 import { capacityMachine, type Exercise, type Machine } from '#domain/catalogue.ts';
 import { intervalOf, type Estimate } from '#domain/estimate.ts';
 import type { Known } from '#domain/known.ts';
@@ -19,6 +20,13 @@ export const capacityWindow = (snapshot: Snapshot, known: Known): CapacityWindow
   return {
     person: personHead(snapshot, known),
     today: snapshot.today,
+    profile: profileOn(known, snapshot.today).map(({ quality, against, standing, says, source }) => ({
+      quality,
+      against,
+      standing,
+      says,
+      source,
+    })),
     lifts: [...known.house.exercises.values()]
       .map((exercise) => ({ exercise, lift: lift(snapshot, known, reader, exercise) }))
       .filter(({ exercise, lift: { series } }) => exercise.capacity.kind !== 'none' || series.length > 0)

@@ -116,10 +116,14 @@ const proposalLine = (known: Known, records: readonly CardRecord[], proposal: Pr
           says: proposal.says,
           raises: proposal.raises,
           canSign: proposal.change !== null,
+          setsBy: setsByOf(proposal),
           behind: lastSessions(records, proposal),
         },
       ]
     : [];
+
+const setsByOf = ({ change }: Proposal): number | null =>
+  change?.kind === 'adjust' && change.change.kind === 'sets by' ? change.change.by : null;
 
 const SESSIONS_BEHIND = 3;
 

@@ -5,6 +5,7 @@ import { Await, Empty, PersonFrame } from '../../parts/parts.ts';
 import { useWindow } from '../../windows.ts';
 import { CapacityTable } from './capacity-table.tsx';
 import styles from './capacity-page.module.css';
+import { ProfileTable } from './profile-table.tsx';
 import { SeriesSection } from './series-section.tsx';
 
 /** What a person can lift, how sure that is, how old, and what it rests on. */
@@ -21,6 +22,7 @@ export default function CapacityPage() {
               <Link href="/in-and-out">bring in a spreadsheet</Link>. Until then every item runs on effort or waits.
             </Empty>
           )}
+          {capacity.profile.length > 0 && <ProfileTable profile={capacity.profile} />}
           {capacity.lifts.length > 0 && <Lifts capacity={capacity} chosen={search.get('exercise')} />}
         </PersonFrame>
       )}

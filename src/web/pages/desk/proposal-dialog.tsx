@@ -19,20 +19,29 @@ export interface ProposalDialogProps {
 /** A named person's yes or no to what the program proposes. */
 export const ProposalDialog = ({ line, answer, onClose }: ProposalDialogProps) => {
   const [reason, setReason] = useState('');
+  const [sets, setSets] = useState(line.setsBy === null ? '' : String(line.setsBy));
+  const setsBy = /^-?\d{1,2}$/.test(sets.trim()) ? Number(sets) : null;
   const { signer } = useSigner();
   const basis = useHouse().data?.upTo;
   const { send, isSending, problems } = useWrite();
   const needsReason = answer === 'decline' || line.raises.some((raise) => raise.needsReason);
-  const isReady = signer !== null && basis !== undefined && (!needsReason || reason.trim() !== '');
+  const isReady =
+    signer !== null &&
+    basis !== undefined &&
+    (!needsReason || reason.trim() !== '') &&
+    (line.setsBy === null || answer === 'decline' || (setsBy !== null && setsBy !== 0));
   const confirm = (): void => {
     if (!signer || basis === undefined) return;
-    const request = { signer: signer.id, person: line.person, answer, reason: reason.trim(), basis };
+    const request = { signer: signer.id, person: line.person, answer, reason: reason.trim(), setsBy, basis };
     send(ROUTES.proposal(line.proposal), request, onClose);
   };
   return (
     <Dialog title={`${line.name}: ${answer === 'sign' ? 'sign' : 'decline'}`} isOpen onClose={onClose}>
       <p>{line.says}</p>
       {line.raises.length > 0 ? <RaiseTable raises={line.raises} /> : null}
+      {line.setsBy !== null && answer === 'sign' ? (
+        <Field label="Sets or bouts more each time" value={sets} onChange={setSets} inputMode="numeric" isNarrow />
+      ) : null}
       <Field
         label={needsReason ? 'Reason' : 'Reason, if there is one to keep'}
         name="reason"
