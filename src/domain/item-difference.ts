@@ -18,6 +18,8 @@ const withoutRest = (line: string): string => line.replace(REST, '');
 
 /** What is otherwise in an item that is in both versions, one sentence for its line and one for what stands beside it. */
 export const itemDifference = (was: ProgrammeItem, is: ProgrammeItem, exercises: Catalogue): readonly string[] => {
+  // Most items of most versions are the same.
+  if (was === is || JSON.stringify(was) === JSON.stringify(is)) return [];
   const beside = besideDifference(was, is);
   return [
     ...lineDifference(was, is, exercises),

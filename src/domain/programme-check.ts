@@ -101,16 +101,23 @@ const twiceProblems = ({ phases }: Content): readonly ProgrammeProblem[] => {
     })),
   );
   const items = placedItems({ phases }).map(({ item, field }) => ({ id: item.id as string, field, what: 'item' }));
-  return [sessions, items].flatMap((all) =>
-    all
-      .filter(({ id }, place) => all.findIndex((each) => each.id === id) < place)
-      .map(({ id, field, what }) => ({
-        what: `Two ${what}s have the identity ${id}.`,
-        why: `Results and notes know ${what === 'item' ? 'an item' : 'a session'} by its identity, from version to version.`,
-        whatToDo: 'Delete one of them and write it anew.',
-        field,
-      })),
-  );
+  return [sessions, items].flatMap((all) => {
+    const seen = new Set<string>();
+    return all.flatMap(({ id, field, what }) => {
+      if (!seen.has(id)) {
+        seen.add(id);
+        return [];
+      }
+      return [
+        {
+          what: `Two ${what}s have the identity ${id}.`,
+          why: `Results and notes know ${what === 'item' ? 'an item' : 'a session'} by its identity, from version to version.`,
+          whatToDo: 'Delete one of them and write it anew.',
+          field,
+        },
+      ];
+    });
+  });
 };
 
 /** A card is one session of one day: a second one on the same day would never be planned. */

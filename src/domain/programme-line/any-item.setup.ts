@@ -94,17 +94,21 @@ export const anyBouts = (exercise: Exercise): fc.Arbitrary<BoutsItem> =>
       kind: fc.constant('bouts' as const),
       warmUpSeconds: whole(0, 900),
       coolDownSeconds: whole(0, 900),
-      pattern: fc.record({
-        count: whole(1, 12),
-        // Up to a minute without a target of endurance reads as a hold.
-        seconds: whole(61, 3600),
-        intensity: boutIntensity,
-        easy: fc.oneof(fc.constant(0), whole(5, 600)),
-      }),
+      patterns: fc.array(
+        fc.record({
+          count: whole(1, 6),
+          seconds: whole(5, 3600),
+          intensity: boutIntensity,
+          easy: fc.oneof(fc.constant(0), whole(5, 600)),
+        }),
+        { minLength: 1, maxLength: 3 },
+      ),
     })
-    .map(({ pattern: { count, seconds, intensity, easy }, ...item }) => ({
+    .map(({ patterns, ...item }) => ({
       ...item,
-      bouts: Array.from({ length: count }, () => ({ seconds, intensity, easy })),
+      bouts: patterns.flatMap(({ count, seconds, intensity, easy }) =>
+        Array.from({ length: count }, () => ({ seconds, intensity, easy })),
+      ),
     }));
 
 const drillWork: fc.Arbitrary<DrillWork> = fc.oneof(

@@ -60,14 +60,14 @@ export const drillOfLongHolds = ({ repeats, seconds, intensity, easy }: Bouts): 
   );
 };
 
-/** A drill as a line writes it anew: rests that differ among themselves stay while the line does not change them. */
+/** A drill as a line writes it anew. No rest named is none; rests that differ stay while the line says what it said. */
 export const drillAsWritten = (before: DrillItem, written: WrittenDrill): DrillItem => {
   const was = writtenDrillOf(before);
-  const rest = written.rest ?? before.sets[0]?.rest ?? 0;
-  const sameWork = JSON.stringify(was.work) === JSON.stringify(written.work);
-  const sameRest = written.rest === null || written.rest === was.rest;
-  const sets: readonly DrillSet[] = sameWork
-    ? before.sets.map((set) => (sameRest ? set : { ...set, rest }))
+  const rest = written.rest ?? 0;
+  const isSameRest = written.rest === was.rest;
+  const isSameWork = JSON.stringify(was.work) === JSON.stringify(written.work);
+  const sets: readonly DrillSet[] = isSameWork
+    ? before.sets.map((set) => (isSameRest ? set : { ...set, rest }))
     : written.work.map((work) => ({ work, rest }));
   return { ...before, sets, target: written.target, shouldFeel: written.rpe ?? before.shouldFeel };
 };

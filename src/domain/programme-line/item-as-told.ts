@@ -1,10 +1,10 @@
 import type { Exercise } from '../catalogue.ts';
 import type { ProgrammeItem } from '../programme.ts';
-import { boutsAsWritten, type Bouts } from './bouts-line.ts';
+import { boutsAsWritten, boutsOfHolds, type Bouts } from './bouts-line.ts';
 import { drillAsWritten, drillOfLongHolds, drillOfSets, type WrittenDrill } from './drill-line.ts';
 import { liftAsWritten } from './lift-line.ts';
 import { told, type Told } from './line-problem.ts';
-import { isEndurance, newBouts, newDrill, newLift, restOfNew } from './new-item.ts';
+import { isEndurance, newBouts, newDrill, newLift, USUAL_REST } from './new-item.ts';
 import type { LineContext, Written } from './read-line.ts';
 import type { Sets } from './set-groups.ts';
 
@@ -14,11 +14,12 @@ export const itemAsTold = (exercise: Exercise, context: LineContext, written: Wr
     const says = written.perSide && !exercise.perSide ? [`${exercise.name} has no sides: leave /side out.`] : [];
     return asDrill(exercise, context, told(written.drill, says));
   }
+  if (written.kind === 'bouts') return asBouts(exercise, context, written.bouts);
   const { prescription } = written;
   if (prescription.kind === 'sets') return asSets(exercise, context, prescription);
   return isHeld(exercise, prescription)
     ? asDrill(exercise, context, drillOfLongHolds(prescription))
-    : asBouts(exercise, context, prescription);
+    : asBouts(exercise, context, [prescription]);
 };
 
 const standing = ({ before }: LineContext, exercise: Exercise): ProgrammeItem | null =>
@@ -28,15 +29,18 @@ const standing = ({ before }: LineContext, exercise: Exercise): ProgrammeItem | 
 const isHeld = ({ machineKinds }: Exercise, { intensity }: Bouts): boolean =>
   machineKinds.length > 0 && !machineKinds.some(isEndurance) && (intensity === null || intensity.kind === 'RPE');
 
-const asBouts = (exercise: Exercise, context: LineContext, written: Bouts): Told<ProgrammeItem> => {
+const asBouts = (exercise: Exercise, context: LineContext, written: readonly Bouts[]): Told<ProgrammeItem> => {
   const before = standing(context, exercise);
   const item = before?.kind === 'bouts' ? before : newBouts(context.before, exercise, context.place);
   return item ? boutsAsWritten(item, written) : refused(`${exercise.name} is done in sets: write 3 × 10, not minutes.`);
 };
 
 const asSets = (exercise: Exercise, context: LineContext, written: Sets): Told<ProgrammeItem> => {
-  if (exercise.machineKinds.length > 0 && exercise.machineKinds.every(isEndurance))
+  if (exercise.machineKinds.length > 0 && exercise.machineKinds.every(isEndurance)) {
+    const bouts = boutsOfHolds(written);
+    if (bouts) return asBouts(exercise, context, [bouts]);
     return refused(`${exercise.name} is done in bouts: write 30 min @ 130 W or 4 × 4 min @ 90 % HRR, 3 min easy.`);
+  }
   return isDrill(exercise, context, written)
     ? asDrill(exercise, context, drillOfSets(written, exercise))
     : asLift(exercise, context, written);
@@ -58,7 +62,7 @@ const asLift = (exercise: Exercise, context: LineContext, written: Sets): Told<P
   const before = standing(context, exercise);
   if (before?.kind === 'lift') return liftAsWritten(before, exercise, written);
   const item = newLift(context.before, exercise, context.place);
-  const rest = written.rest ?? restOfNew('lift');
+  const rest = written.rest ?? USUAL_REST;
   return item ? liftAsWritten(item, exercise, { ...written, rest }) : refused(noMachine(exercise));
 };
 
@@ -67,8 +71,7 @@ const asDrill = (exercise: Exercise, context: LineContext, drill: Told<WrittenDr
   const before = standing(context, exercise);
   if (before?.kind === 'drill') return told(drillAsWritten(before, drill.part), []);
   const item = newDrill(context.before, exercise, context.place);
-  const rest = drill.part.rest ?? restOfNew('drill');
-  return item ? told(drillAsWritten(item, { ...drill.part, rest }), []) : refused(noMachine(exercise));
+  return item ? told(drillAsWritten(item, drill.part), []) : refused(noMachine(exercise));
 };
 
 const noMachine = ({ name, machineKinds }: Exercise): string =>

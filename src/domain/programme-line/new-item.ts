@@ -32,8 +32,8 @@ const machineFor = (exercise: Exercise, place: PlaceOfItem, suits: (kind: Kind) 
   return place.machineKinds.find((kind) => possible.includes(kind)) ?? possible[0] ?? null;
 };
 
-/** Rest between sets where none is named: common practice. */
-const USUAL_REST = { lift: 120, drill: 60 } as const;
+/** Seconds of rest between the sets of a lift where none is named: common practice. */
+export const USUAL_REST = 120;
 const USUAL_FEEL = { lift: [6, 8], bouts: [5, 7], drill: [4, 6] } as const;
 
 /** Of an item that stood there before, what does not hang on the exercise. */
@@ -93,5 +93,3 @@ export const newDrill = (before: ProgrammeItem | null, exercise: Exercise, place
     shouldFeel: USUAL_FEEL.drill,
   };
 };
-
-export const restOfNew = (kind: keyof typeof USUAL_REST): number => USUAL_REST[kind];

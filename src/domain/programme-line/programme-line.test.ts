@@ -4,7 +4,7 @@ import { SHIPPED_EXERCISES } from '#shipped/exercises/shipped-exercises.ts';
 import { anyCharacter } from '#units/any-character.setup.ts';
 import type { Exercise } from '../catalogue.ts';
 import { idOf } from '../identity.ts';
-import type { LiftItem, ProgrammeItem } from '../programme.ts';
+import type { DrillItem, LiftItem, ProgrammeItem } from '../programme.ts';
 import { anyBouts, anyDrill, anyLift } from './any-item.setup.ts';
 import { exerciseOfLine, exercisesFor } from './exercise-of-line.ts';
 import type { PlaceOfItem } from './new-item.ts';
@@ -165,9 +165,13 @@ test.each([
   ['single leg squat 3 × 8', 'Single-leg squat 3 × 8/side, rest 2:00'],
   ['Pedalling 4 × 4 min @ 90 % HRR, 3 min easy', 'Pedalling 4 × 4 min @ 90 % HRR, 3 min easy'],
   ['pedalling 30 min @ 130 W', 'Pedalling 30 min @ 130 W'],
-  ['long hang 3 × 30 s', 'Long hang 3 × 30 s, rest 1:00'],
+  [
+    'pedalling 2 min @ 70% VO2max, 2 min easy THEN 2x2 min @ 80 % VO2max',
+    'Pedalling 2 min @ 70 % VO2max, 2 min easy then 2 × 2 min @ 80 % VO2max',
+  ],
+  ['long hang 3 × 30 s', 'Long hang 3 × 30 s'],
   ['long hang 2 × 90 s, rest 1:30', 'Long hang 2 × 90 s, rest 1:30'],
-  ['long hang 3 x 6 x 7 s on 3 s off @ 40% CF', 'Long hang 3 × 6 × 7 s on, 3 s off @ 40 % critical force, rest 1:00'],
+  ['long hang 3 x 6 x 7 s on 3 s off @ 40% CF', 'Long hang 3 × 6 × 7 s on, 3 s off @ 40 % critical force'],
   ['long hang 3 × 5 s @ 80 % grip, rest 60', 'Long hang 3 × 5 s @ 80 % greatest grip, rest 1:00'],
 ])('%s stands as %s', (typed, written) => {
   expect(shown(itemOf(typed))).toBe(written);
@@ -235,6 +239,12 @@ test('rests that differ stay while the line does not change them', () => {
   expect(liftOf('Back squat 2 × 6 @ 82 %, rest 3:00', item).sets.map(({ rest }) => rest)).toEqual([180, 180]);
 });
 
+test('a drill that names no rest has none', () => {
+  const item = itemOf('Long hang 3 × 30 s, rest 1:00');
+  const without = itemOf('Long hang 3 × 30 s', item) as DrillItem;
+  expect(without.sets.map(({ rest }) => rest)).toEqual([0, 0, 0]);
+});
+
 test('another exercise is another item on a track of its own; what does not hang on it stays', () => {
   const squat = {
     ...liftOf('Back squat 4 × 6 @ 80 %'),
@@ -250,14 +260,9 @@ test('another exercise is another item on a track of its own; what does not hang
   });
 });
 
-test('bouts that differ stand in words', () => {
-  const item = itemOf('Pedalling 2 × 4 min @ RPE 6, 1 min easy');
-  if (item.kind !== 'bouts') throw new Error('These are bouts.');
-  const [first] = item.bouts;
-  if (!first) throw new Error('There are two bouts.');
-  expect(shown({ ...item, bouts: [first, { ...first, seconds: 120, easy: 0 }] })).toBe(
-    'Pedalling 4 min @ RPE 6, 1 min easy then 2 min @ RPE 6',
-  );
+test('half a minute is a bout on what is ridden, and a hold elsewhere', () => {
+  expect(itemOf('Pedalling 8 × 30 s @ RPE 9, 15 s rest')).toMatchObject({ kind: 'bouts', bouts: { length: 8 } });
+  expect(itemOf('Long hang 8 × 30 s @ RPE 9, 15 s rest')).toMatchObject({ kind: 'drill', shouldFeel: [9, 9] });
 });
 
 test('names are found by other spellings, the longest first, and completed from their beginning', () => {

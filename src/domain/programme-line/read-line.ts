@@ -1,6 +1,7 @@
 import type { Exercise } from '../catalogue.ts';
 import type { ProgrammeItem } from '../programme.ts';
 import { readShorthand, type ShorthandReading } from '../shorthand/read-shorthand.ts';
+import { readBoutsInTurn, type Bouts } from './bouts-line.ts';
 import { exerciseOfLine, exercisesFor, nameOfLine } from './exercise-of-line.ts';
 import { itemAsTold } from './item-as-told.ts';
 import type { LineProblem } from './line-problem.ts';
@@ -38,15 +39,23 @@ export const readLine = (line: string, context: LineContext): LineReading => {
     : { kind: 'problems', problems: told.says.map((says) => ({ from: begins, to: line.length, says })) };
 };
 
-export type Written = Exclude<ShorthandReading | DrillReading, { readonly kind: 'problems' }>;
+/** Bouts of several kinds, one after another. */
+interface BoutsReading {
+  readonly kind: 'bouts';
+  readonly bouts: readonly Bouts[];
+}
+
+export type Written = Exclude<ShorthandReading | DrillReading | BoutsReading, { readonly kind: 'problems' }>;
 
 /** Words that only drills have. */
 const OF_DRILLS = /\b(on|off|critical|cf|grip|hand)\b/i;
 
 /** Shorthand, or what it has no word for. A drill is read as one first: its own line always reads back. */
-const readRest = (rest: string, isDrill: boolean): ShorthandReading | DrillReading => {
+const readRest = (rest: string, isDrill: boolean): ShorthandReading | DrillReading | BoutsReading => {
   const asDrill = readDrill(rest);
   if (asDrill.kind === 'drill' && (isDrill || OF_DRILLS.test(rest))) return asDrill;
+  const inTurn = / then /i.test(rest) ? readBoutsInTurn(rest) : null;
+  if (inTurn) return { kind: 'bouts', bouts: inTurn };
   const asShorthand = readShorthand(rest);
   if (asShorthand.kind === 'prescription') return asShorthand;
   return asDrill.kind === 'drill' || OF_DRILLS.test(rest) ? asDrill : asShorthand;

@@ -1,7 +1,7 @@
 import type { Exercise } from '../catalogue.ts';
 import type { ProgrammeItem } from '../programme.ts';
 import { writeShorthand } from '../shorthand/write-shorthand.ts';
-import { prescriptionOfBouts, wordsOfBouts } from './bouts-line.ts';
+import { writeBouts } from './bouts-line.ts';
 import { writtenDrillOf } from './drill-line.ts';
 import { prescriptionOfLift } from './lift-line.ts';
 import { writeDrill } from './write-drill.ts';
@@ -16,10 +16,8 @@ export const writeItem = (item: ProgrammeItem, exercise: Exercise | undefined): 
   switch (item.kind) {
     case 'lift':
       return writeShorthand(prescriptionOfLift(item, { perSide }));
-    case 'bouts': {
-      const alike = prescriptionOfBouts(item);
-      return alike ? writeShorthand(alike) : wordsOfBouts(item, writeShorthand);
-    }
+    case 'bouts':
+      return writeBouts(item);
     case 'drill':
       return writeDrill(writtenDrillOf(item), perSide);
   }

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import type { Exercise } from '#domain/catalogue.ts';
 import type { ProgrammeItem, ProgrammePhase, ProgrammeSession } from '#domain/programme.ts';
 import { showAround, showBasis, showBouts, showDrill, showFeel, showRest, showSets } from './item-words.ts';
+import { dayName } from './day-name.ts';
 import styles from './programmes-page.module.css';
 
 interface WeekGridProps {
@@ -29,12 +30,6 @@ export function WeekGrid({ phase, exercises }: WeekGridProps) {
     </ol>
   );
 }
-
-const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
-
-/** Before launch a week is one of the calendar, later it counts from launch or landing. */
-const dayName = ({ span: { first } }: ProgrammePhase, weekday: number): string =>
-  first.from === 'launch' && first.days < 0 ? (WEEKDAYS[weekday - 1] ?? '') : `day ${weekday}`;
 
 interface SessionProps {
   readonly session: ProgrammeSession;

@@ -8,6 +8,8 @@ import styles from './week.module.css';
 export interface CellInputProps {
   readonly label: string;
   readonly start: string;
+  /** In the right half of the week it grows to the left. */
+  readonly isFromRight: boolean;
   readonly exercises: readonly Exercise[];
   /** What the line would be; null where the cell is no line of an item. */
   readonly read: ((text: string) => LineReading) | null;
@@ -22,7 +24,7 @@ const offered = (text: string, exercises: readonly Exercise[]): readonly Exercis
 };
 
 /** One cell being typed into: names are completed, and what the line comes to, or what is wrong with it, stands under it. */
-export const CellInput = ({ label, start, exercises, read, onDone, onLeave }: CellInputProps) => {
+export const CellInput = ({ label, start, isFromRight, exercises, read, onDone, onLeave }: CellInputProps) => {
   const [text, setText] = useState(start);
   const [at, setAt] = useState(0);
   const id = useId();
@@ -55,7 +57,7 @@ export const CellInput = ({ label, start, exercises, read, onDone, onLeave }: Ce
   };
   return (
     <div
-      className={styles['typing']}
+      className={join(styles['typing'], isFromRight && styles['fromright'])}
       onPointerDown={(event) => event.stopPropagation()}
       onPointerUp={(event) => event.stopPropagation()}
     >

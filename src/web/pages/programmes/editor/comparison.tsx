@@ -1,4 +1,4 @@
-import { Fragment } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import { Link } from 'wouter';
 import type {
   ChangeCounts,
@@ -7,7 +7,8 @@ import type {
   ComparedSession,
   ComparisonWindow,
 } from '#contract/windows/comparison-window.ts';
-import { join, longDate, shortDate, Table } from '../../../parts/parts.ts';
+import { longDate, shortDate, Table } from '../../../parts/parts.ts';
+import { groupedSessions, missionDaysInWords, type GroupedSessions } from './grouped-sessions.ts';
 import styles from './editor.module.css';
 
 /** What a draft would change for each person, before anybody takes it up. */
@@ -83,8 +84,8 @@ const PersonTable = ({ person }: { readonly person: ComparedPerson }) => (
         </tr>
       </thead>
       <tbody>
-        {person.sessions.map((session) => (
-          <SessionRows key={`${session.day} ${session.title}`} session={session} />
+        {groupedSessions(person.sessions).map((group) => (
+          <SessionRows key={`${group.alike.day} ${group.alike.title}`} group={group} />
         ))}
       </tbody>
     </Table>
@@ -94,28 +95,30 @@ const PersonTable = ({ person }: { readonly person: ComparedPerson }) => (
 const issuedWords = (count: number): string =>
   count === 1 ? 'one card is issued and stands' : `${count} cards are issued and stand`;
 
-const SessionRows = ({ session }: { readonly session: ComparedSession }) => {
-  const says = sessionWords(session);
-  const span = Math.max(1, session.lines.length) + (says === '' ? 0 : 1);
-  const [first, ...others] = session.lines;
+const SessionRows = ({ group: { alike, days } }: { readonly group: GroupedSessions }) => {
+  const says = sessionWords(alike);
+  const span = Math.max(1, alike.lines.length) + (says === '' ? 0 : 1);
+  const [first, ...others] = alike.lines;
+  const tone = days.every(({ state }) => state === 'expected') ? styles['expected'] : undefined;
   return (
     <Fragment>
-      <tr className={join(session.state === 'expected' && styles['expected'])}>
+      <tr className={tone}>
         <td rowSpan={span}>
-          {session.missionDay} <span className="soft small">{shortDate(session.day)}</span>
+          {missionDaysInWords(days.map(({ missionDay }) => missionDay))}{' '}
+          <span className="soft small">{days.map(({ day }) => shortDate(day)).join(', ')}</span>
+          {expectedWords(days)}
         </td>
         <td rowSpan={span}>
-          {session.title}
-          {session.kind === 'changed' ? null : <b> {session.kind === 'new' ? 'new' : 'goes'}</b>}
-          {session.state === 'expected' ? <div className="soft small">expected</div> : null}
+          {alike.title}
+          {alike.kind === 'changed' ? null : <b> {alike.kind === 'new' ? 'new' : 'goes'}</b>}
         </td>
         <LineCells line={first ?? null} />
         <td rowSpan={span} className="number">
-          {minutesWords(session)}
+          {minutesWords(alike)}
         </td>
       </tr>
       {others.map((line, place) => (
-        <tr key={`${place} ${line.exerciseName}`} className={join(session.state === 'expected' && styles['expected'])}>
+        <tr key={`${place} ${line.exerciseName}`} className={tone}>
           <LineCells line={line} />
         </tr>
       ))}
@@ -128,6 +131,14 @@ const SessionRows = ({ session }: { readonly session: ComparedSession }) => {
       )}
     </Fragment>
   );
+};
+
+/** Beyond the horizon a card is only expected. */
+const expectedWords = (days: GroupedSessions['days']): ReactNode => {
+  const expected = days.filter(({ state }) => state === 'expected').length;
+  if (expected === 0) return null;
+  const which = expected === days.length ? 'expected' : `the last ${expected === 1 ? '' : `${expected} `}only expected`;
+  return <span className="faint small"> {which}</span>;
 };
 
 const sessionWords = ({ reordered, wasTitle, newGaps, goneGaps }: ComparedSession): string =>

@@ -83,4 +83,10 @@ const noMinutes = (block: string): Problem =>
     `Type minutes from 1 to ${DAY} in the second row of its day.`,
   );
 const unread = (text: string, says: string): Problem =>
-  problemOf(`“${text}” cannot be read.`, says, 'Write it as in Back squat 4 × 6 @ 80 %, rest 2:30, or clear the cell.');
+  problemOf(
+    `“${text}” cannot be read.`,
+    sentence(says),
+    'Write it as in Back squat 4 × 6 @ 80 %, rest 2:30, or clear the cell.',
+  );
+
+const sentence = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);

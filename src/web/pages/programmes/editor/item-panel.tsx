@@ -11,7 +11,7 @@ import { onMachineKind } from '#domain/programme-line/on-machine-kind.ts';
 import type { Kind } from '#domain/programme-line/new-item.ts';
 import { writeItem } from '#domain/programme-line/write-line.ts';
 import { Choice, Field, Fields } from '../../../parts/parts.ts';
-import { FeelField, LoadFields } from './load-fields.tsx';
+import { FeelField, LoadFields, ReserveField } from './load-fields.tsx';
 import { TypedField } from './typed-field.tsx';
 import { numberFrom, wholeFrom } from './typed-parts.ts';
 import styles from './editor.module.css';
@@ -32,13 +32,14 @@ export const ItemPanel = ({ item, exercise, onChange }: ItemPanelProps) => (
     {item.kind === 'drill' ? <TargetField item={item} onChange={onChange} /> : null}
     <Fields>
       <TypedField
-        label="Priority, 1 stays longest"
+        label="Priority"
         isNarrow
         value={String(item.priority)}
         read={(text) => wholeFrom(text, 1, 1000)}
         onValue={(priority) => onChange({ ...item, priority }, 'priority')}
         must="a whole number from 1"
       />
+      {item.kind === 'lift' ? <ReserveField item={item} onChange={onChange} /> : null}
       <FeelField value={item.shouldFeel} onValue={(shouldFeel) => onChange({ ...item, shouldFeel }, 'should feel')} />
     </Fields>
     <MachineChoice item={item} exercise={exercise} onChange={onChange} />

@@ -71,25 +71,15 @@ export const LoadFields = ({ item, exercise, onChange }: LoadFieldsProps) => {
         onValue={(warmUps) => onChange({ ...item, warmUps }, 'warm-ups')}
         must="such as 60 % × 6, 80 % × 4, or empty"
       />
-      <Fields>
-        <TypedField
-          label="Reserve"
-          isNarrow
-          value={item.reserve === null ? '' : String(item.reserve)}
-          read={(text) => (text.trim() === '' ? 'none' : wholeFrom(text, 0, 20))}
-          onValue={(reserve) => onChange({ ...item, reserve: reserve === 'none' ? null : reserve }, 'reserve')}
-          must="repetitions from 0 to 20, or empty"
-        />
-        <Choice
-          label="Of this lift"
-          value={item.leading ? 'leads' : 'follows'}
-          onChange={(leading) => onChange({ ...item, leading: leading === 'leads' })}
-          options={[
-            { value: 'leads', label: 'it leads: raises are judged here' },
-            { value: 'follows', label: 'it follows the leading track' },
-          ]}
-        />
-      </Fields>
+      <Choice
+        label="Of this lift"
+        value={item.leading ? 'leads' : 'follows'}
+        onChange={(leading) => onChange({ ...item, leading: leading === 'leads' })}
+        options={[
+          { value: 'leads', label: 'it leads: raises are judged here' },
+          { value: 'follows', label: 'it follows the leading track' },
+        ]}
+      />
     </>
   );
 };
@@ -116,6 +106,18 @@ const RuleFields = ({
       />
     ))}
   </Fields>
+);
+
+/** Repetitions that a set is meant to leave. */
+export const ReserveField = ({ item, onChange }: Pick<LoadFieldsProps, 'item' | 'onChange'>) => (
+  <TypedField
+    label="Reserve"
+    isNarrow
+    value={item.reserve === null ? '' : String(item.reserve)}
+    read={(text) => (text.trim() === '' ? 'none' : wholeFrom(text, 0, 20))}
+    onValue={(reserve) => onChange({ ...item, reserve: reserve === 'none' ? null : reserve }, 'reserve')}
+    must="repetitions from 0 to 20, or empty"
+  />
 );
 
 /** How a set should feel, for every kind of item. */

@@ -56,10 +56,7 @@ const trackFor = (draft: Draft, { title }: DraftSession, exercise: Exercise): Tr
       .filter((item) => item.exercise !== exercise.id)
       .map(({ track }) => track),
   );
-  const day = title
-    .toLowerCase()
-    .replace(/\s*day\s*/, ' ')
-    .trim();
+  const day = title.toLowerCase().replace(/^(\D+?)\s+day$/, '$1');
   return idOf(notTaken(`${exercise.name.toLowerCase()} ${day}`.trim(), ofOthers));
 };
 

@@ -125,7 +125,7 @@ const EdgeFields = ({ label, edge, open, onChange }: EdgeFieldsProps) => {
       />
       {kind ? (
         <TypedField
-          label="count"
+          label="number"
           isNarrow
           inputMode="numeric"
           value={String(count)}

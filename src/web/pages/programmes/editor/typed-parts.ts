@@ -34,7 +34,7 @@ const MOST_REPETITIONS = 100;
 /** "60 % × 6, 80 % × 4": percent of the work load. */
 export const warmUpsFrom = (text: string): readonly WarmUpSet[] | null => {
   if (text.trim() === '') return [];
-  const sets = text.split(/[,;](?=\s*\d+(?:[.,]\d+)?\s*%)/).map((part): WarmUpSet | null => {
+  const sets = text.split(/;|(?<=[×x*]\s*\d+\s*),/i).map((part): WarmUpSet | null => {
     const [, of, repetitions] = WARM_UP.exec(part) ?? [];
     if (of === undefined || repetitions === undefined) return null;
     const percent = numberFrom(of, 1, PERCENT);

@@ -126,6 +126,7 @@ const TypedCell = ({
 }: WeekEditorProps & { readonly day: DayColumn; readonly place: Place }) => (
   <CellInput
     label={`${rowName(place.row)}, ${dayName(phase, day.weekday, 'whole')}`}
+    isFromRight={place.column > columnsOf(phase).length / 2}
     start={week.typing?.start ?? ''}
     exercises={exercises}
     read={
@@ -146,8 +147,26 @@ const ItemText = ({ slot, exercises }: { readonly slot: Slot; readonly exercises
   return (
     <>
       <span className={styles['name']}>{exercise?.name ?? item.exercise}</span>{' '}
-      <span className={styles['line']}>{writeItem(item, exercise)}</span>
+      <Line text={writeItem(item, exercise)} />
       <Marks item={item} />
+    </>
+  );
+};
+
+const REST = /, rest [^,]+$/;
+const REST_BEGINS = ', '.length;
+
+/** The rest is read last, and steps back. */
+const Line = ({ text }: { readonly text: string }) => {
+  const rest = REST.exec(text)?.[0] ?? '';
+  return (
+    <>
+      {text.slice(0, text.length - rest.length)}
+      {rest === '' ? null : (
+        <>
+          , <span className={styles['rest']}>{rest.slice(REST_BEGINS)}</span>
+        </>
+      )}
     </>
   );
 };
@@ -156,7 +175,7 @@ const ItemText = ({ slot, exercises }: { readonly slot: Slot; readonly exercises
 const Marks = ({ item }: { readonly item: ProgrammeItem }) => {
   const marks = [
     ...(item.kind === 'lift' && item.warmUps.length > 0 ? [`w ${item.warmUps.length}`] : []),
-    ...(item.kind === 'lift' && item.basis.kind === 'from last' ? ['then from last'] : []),
+    ...(item.kind === 'lift' && item.basis.kind === 'from last' ? ['from last'] : []),
     ...(item.condition === 'everyone' ? [] : [item.condition]),
   ];
   return marks.length > 0 ? <span className={styles['marks']}> {marks.join(' · ')}</span> : null;
