@@ -1,40 +1,66 @@
-import type { Day } from '#units/day.ts';
+import { ageInYears, isoOfDay, type Day } from '#units/day.ts';
 import { numberOf } from '#units/entered.ts';
-import { metresPerMinute } from '#units/quantity.ts';
+import { factsOfKind } from '#domain/log.ts';
 import type { Fact } from '#domain/fact.ts';
-import type { FactId } from '#domain/identity.ts';
 import { ofKind, type Known } from '#domain/known.ts';
 import type { Test } from '#domain/tested.ts';
-import type { UptakeStage } from '#science/aerobic/personal-lines.ts';
-import { evaluate } from '#science/evaluate.ts';
-import { maximalRateTanaka } from '#science/aerobic/maximal-rate-of-age.ts';
+import type { Origin } from '#domain/working.ts';
+import { ownStages, type OwnStages } from './own-stages.ts';
 
-/** A number about a person with where it comes from, in words for who opens it. */
+/** A number about a person, with where it comes from. */
 export interface Found {
   readonly value: number;
-  readonly says: string;
-  readonly facts: readonly FactId[];
+  readonly day: Day;
+  readonly from: Extract<Origin, { readonly kind: 'fact' }>;
 }
 
 /** What is known of a person's endurance on a day; null where it was never tested. */
 export interface Endurance {
   /** [mL/(kg min)] */
   readonly maximalUptake: Found | null;
-  /** [1/min]; from age where it was never tested. */
+  /** Tested [1/min]. */
   readonly maximalRate: Found | null;
+  /** Completed years: stands in for a greatest heart rate that was never tested. */
+  readonly age: Found | null;
   /** [1/min] */
   readonly restingRate: Found | null;
-  /** Stages with measured uptake of the newest test on a cycle. */
-  readonly cycleStages: readonly UptakeStage[];
+  /** Stages of the newest test of each kind: watts or m/min against uptake or heart rate. */
+  readonly cycleUptake: OwnStages | null;
+  readonly cycleRate: OwnStages | null;
+  readonly runningUptake: OwnStages | null;
+  readonly runningRate: OwnStages | null;
 }
 
 export const enduranceOn = (known: Known, on: Day): Endurance => {
   const tests = ofKind(known, 'tested').filter(({ day }) => day <= on);
   return {
     maximalUptake: newest(tests, 'greatest oxygen uptake'),
-    maximalRate: newest(tests, 'greatest heart rate') ?? rateOfAge(known, on),
+    maximalRate: newest(tests, 'greatest heart rate'),
+    age: ageOn(known, on),
     restingRate: newest(tests, 'resting heart rate'),
-    cycleStages: newestStages(tests),
+    cycleUptake: ownStages(tests, 'cycle stage', 'uptake'),
+    cycleRate: ownStages(tests, 'cycle stage', 'heartRate'),
+    runningUptake: ownStages(tests, 'running stage', 'uptake'),
+    runningRate: ownStages(tests, 'running stage', 'heartRate'),
+  };
+};
+
+export interface EnduranceReader {
+  on(day: Day): Endurance;
+}
+
+/** Reads a person's tests once for all days between two of them: a derivation asks for every item of every day. */
+export const enduranceReader = (known: Known): EnduranceReader => {
+  const read = new Map<string, Endurance>();
+  const days = ofKind(known, 'tested').map(({ day }) => day);
+  const { birthDate } = known;
+  return {
+    on: (day) => {
+      const name = `${days.filter((each) => each <= day).length} ${birthDate === null ? '' : ageInYears(birthDate, day)}`;
+      const kept = read.get(name) ?? enduranceOn(known, day);
+      read.set(name, kept);
+      return kept;
+    },
   };
 };
 
@@ -45,41 +71,24 @@ const newest = (tests: readonly Fact<'tested'>[], what: OfOneValue): Found | nul
   const fact = latest(tests.filter(({ test }) => test.what === what));
   const test = fact?.test as TestOf<OfOneValue> | undefined;
   return fact && test
-    ? { value: numberOf(test.value), says: `${what} ${test.value.text} ${test.value.unit}, tested`, facts: [fact.id] }
+    ? {
+        value: numberOf(test.value),
+        day: fact.day,
+        from: { kind: 'fact', fact: fact.id, says: saysOf(test, fact.day) },
+      }
     : null;
 };
+
+const saysOf = (test: TestOf<OfOneValue>, on: Day): string =>
+  `${test.what}, ${'how' in test ? test.how : 'tested'} ${isoOfDay(on)}`;
 
 /** The newest day counts; of one day what was entered last. */
 const latest = (tests: readonly Fact<'tested'>[]): Fact<'tested'> | null =>
   tests.reduce<Fact<'tested'> | null>((last, fact) => (last && last.day > fact.day ? last : fact), null);
 
-const DAYS_PER_YEAR = 365.25;
-
-const rateOfAge = ({ birthDate }: Known, on: Day): Found | null => {
-  if (birthDate === null) return null;
-  const years = Math.floor((on - birthDate) / DAYS_PER_YEAR);
-  const rate = evaluate(maximalRateTanaka, [years]);
-  return rate.kind === 'value'
-    ? {
-        value: rate.value,
-        says: `greatest heart rate ${Math.round(rate.value)}/min from age ${years}, ± 10`,
-        facts: [],
-      }
-    : null;
+const ageOn = ({ facts, birthDate }: Known, on: Day): Found | null => {
+  const introduced = factsOfKind(facts, 'introduced').at(-1);
+  if (birthDate === null || !introduced) return null;
+  const value = ageInYears(birthDate, on);
+  return { value, day: on, from: { kind: 'fact', fact: introduced.id, says: `completed years on ${isoOfDay(on)}` } };
 };
-
-const newestStages = (tests: readonly Fact<'tested'>[]): readonly UptakeStage[] => {
-  const stages = tests.flatMap(({ day, test }) =>
-    test.what === 'cycle stage' && test.uptake
-      ? [{ day, stage: { power: numberOf(test.watts), uptake: numberOf(test.uptake) } }]
-      : [],
-  );
-  const last = Math.max(...stages.map(({ day }) => day));
-  return stages.filter(({ day }) => day === last).map(({ stage }) => stage);
-};
-
-const KILOMETRES_PER_HOUR = 0.06;
-
-/** Belt speeds are set in km/h and reckoned in m/min. */
-export const kilometresPerHour = (speed: number): number => speed * KILOMETRES_PER_HOUR;
-export const metresPerMinuteOf = (speed: number) => metresPerMinute(speed / KILOMETRES_PER_HOUR);

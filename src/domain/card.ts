@@ -118,6 +118,8 @@ export interface HarnessPull {
   readonly increment: string;
   /** Of body weight, as set; what reaches the belt is less. */
   readonly ofBodyWeight: number;
+  /** Where its ramp stands, before limits and rounding; null on cards that were issued before it was told. */
+  readonly share: number | null;
 }
 
 /** Endurance on a treadmill, a cycle or a rower. */
@@ -131,8 +133,8 @@ export interface CardBouts extends AnyCardItem {
   readonly harness: HarnessPull | null;
   /** Harness load, watts or speed that go up against what was last issued or done. */
   readonly raises: readonly Raise[];
-  /** The sum behind what is to be set, in words with numbers, for who opens it. */
-  readonly working: readonly string[];
+  /** Place of its reckonings; null where nothing was reckoned. */
+  readonly row: number | null;
 }
 
 export interface CardDrillSet {
@@ -150,7 +152,8 @@ export interface CardDrill extends AnyCardItem {
   readonly means: string;
   readonly sets: readonly CardDrillSet[];
   readonly raises: readonly Raise[];
-  readonly working: readonly string[];
+  /** Place of its reckonings; null where nothing was reckoned. */
+  readonly row: number | null;
 }
 
 export type CardItem = CardLift | CardBouts | CardDrill;
@@ -187,9 +190,15 @@ export const totalMinutes = (card: Card): number => card.minutes.reduce((sum, pa
 export const isCardLift = (item: CardItem): item is CardLift => item.kind === 'lift';
 export const liftsOf = ({ items }: Pick<Card, 'items'>): readonly CardLift[] => items.filter(isCardLift);
 
-/** Everything on a card that goes up against the last issued or done. */
-export const raisesOf = ({ items }: Pick<Card, 'items'>): readonly Raise[] =>
-  items.flatMap((item) => (item.kind === 'lift' ? (item.raise ?? []) : item.raises));
+/** Everything on a card that goes up against the last issued or done; what several items share, once. */
+export const raisesOf = ({ items }: Pick<Card, 'items'>): readonly Raise[] => {
+  const raises = items.flatMap((item) => (item.kind === 'lift' ? (item.raise ?? []) : item.raises));
+  return [...new Map(raises.map((raise) => [nameOfRaise(raise), raise] as const)).values()];
+};
+
+/** Raises of one name are the same line for a signer. */
+export const nameOfRaise = ({ track, exerciseName, from, to, unit }: Raise): string =>
+  `${track} ${exerciseName} ${from ?? ''} ${to} ${unit}`;
 
 /** The work load that stands for an item: the heaviest of its work sets, in increments. */
 export const workIncrements = (item: CardLift): number | null => {

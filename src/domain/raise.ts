@@ -4,6 +4,19 @@ import type { ExerciseId, FactId, ProposalId, TrackId } from './identity.ts';
 /** Loads go up in the unit of their machine; endurance in watts or speed, hands in newtons. */
 export type RaiseUnit = MassUnit | 'W' | 'km/h' | 'N';
 
+export const RAISE_CAUSES = [
+  'first load',
+  'ramp step',
+  'step rule',
+  'new test',
+  /** The set programme asks for more than it did: endurance and hands. */
+  'programme',
+  'back from less',
+  're-base',
+  'by hand',
+] as const;
+export type RaiseCause = (typeof RAISE_CAUSES)[number];
+
 /** One load that goes up, as the signer sees it: loads in whole increments of the machine. */
 export interface Raise {
   readonly track: TrackId;
@@ -20,7 +33,7 @@ export interface Raise {
   readonly trueFraction: { readonly was: number | null; readonly is: number } | null;
   readonly effortStep: number | null;
   readonly shareStep: number | null;
-  readonly cause: 'first load' | 'ramp step' | 'step rule' | 'new test' | 'back from less' | 're-base' | 'by hand';
+  readonly cause: RaiseCause;
   readonly because: readonly FactId[];
   /** Sentences a signer must have read: above what the repetitions allow, above the policy's step. */
   readonly cautions: readonly string[];

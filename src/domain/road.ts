@@ -6,6 +6,7 @@ import type { Fact, Sequence, SetResult } from './fact.ts';
 import type { CardId, ExerciseId, FactId, MachineId, PersonId, ProposalId, SessionId, TrackId } from './identity.ts';
 import type { IssuedCard } from './issued-card.ts';
 import type { Raise } from './raise.ts';
+import type { FilledRow } from './working.ts';
 
 /** What became of an issued card on its way to the person. */
 export type Delivery = 'issued' | 'received' | 'superseded' | 'recalled';
@@ -108,8 +109,10 @@ export interface Road {
   readonly gaps: readonly Gap[];
   /** From today on. */
   readonly unlaid: readonly UnlaidSession[];
-  /** Rows of the reckonings of every planned and expected card; `CardItem.row` counts rows. */
+  /** Rows of the reckonings of every planned and expected lift; `CardLift.row` counts rows. */
   readonly rows: Float64Array;
+  /** Reckonings of every planned and expected item of another kind; its `row` counts them. */
+  readonly pieces: readonly (readonly FilledRow[])[];
 }
 
 export type OpenCard = { readonly card: CardId; readonly day: Day };

@@ -30,6 +30,16 @@ export interface Working {
   readonly cells: readonly WorkingCell[];
 }
 
+/** A reckoning whose numbers are there: it is spelled out only when somebody opens it. */
+export interface FilledRow {
+  readonly reckoning: string;
+  /** Which of several of its kind: "bouts 1 and 6"; empty where there is one. */
+  readonly of: string;
+  readonly numbers: readonly number[];
+  /** Of each given. */
+  readonly origins: readonly Origin[];
+}
+
 /** A formula as it stood when a card was issued. */
 export interface FormulaText {
   readonly id: string;

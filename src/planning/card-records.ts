@@ -83,9 +83,18 @@ const outcomeOf = (
 };
 
 const isWholeCardDone = (document: IssuedCard, trained: Fact<'trained'>): boolean =>
+  piecesDone(document, trained) &&
   document.sets
     .filter((set) => liftsOf(document.card).find((item) => item.item === set.item)?.sets[set.place]?.kind === 'work')
     .every((set) => trained.sets.some((result) => result.set === set.id && result.repetitions > 0));
+
+/** Every bout and every set of a drill. */
+const piecesDone = ({ card }: IssuedCard, { pieces }: Fact<'trained'>): boolean =>
+  card.items.every((item) => {
+    if (item.kind === 'lift') return true;
+    const result = pieces.find((each) => each.item === item.item);
+    return result !== undefined && result.done >= (item.kind === 'bouts' ? item.bouts.length : item.sets.length);
+  });
 
 /** Does this card stand, to be trained from? */
 export const stands = (record: CardRecord): boolean => record.delivery === 'issued' || record.delivery === 'received';

@@ -2,7 +2,8 @@ import { addDays, type Day } from '#units/day.ts';
 import type { CardItem } from '#domain/card.ts';
 import type { Machine } from '#domain/catalogue.ts';
 import type { Fact } from '#domain/fact.ts';
-import type { ExerciseId } from '#domain/identity.ts';
+import type { ExerciseId, FactId } from '#domain/identity.ts';
+import type { IssuedCard } from '#domain/issued-card.ts';
 import { ofKind, type Known } from '#domain/known.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { CardRecord, LiftProgress, Road, RoadCard, TrackProgress } from '#domain/road.ts';
@@ -15,14 +16,16 @@ import { planCard, type PlannedCard } from './plan-card.ts';
 import {
   emptyProgress,
   liftState,
+  pieceHold,
   ruleTotalOf,
   setRuleTotal,
   tracksOf,
   type Progress,
   type TrackState,
 } from './progress.ts';
-import { isHarnessStepEarned, isOfHarness, takeHarnessRaise } from './harness-raise.ts';
+import { harnessOf, isHarnessStepEarned, takeHarnessRaise } from './harness-raise.ts';
 import { proposalsOf } from './proposals.ts';
+import { backOffPieces, takePieceDiscomfort } from './take-pieces.ts';
 import { stepTo, takeDiscomfort, takeIssue, takeResult } from './take-result.ts';
 import { unlaidSessions } from './time/unlaid-sessions.ts';
 
@@ -51,8 +54,8 @@ export const derive = (known: Known, today: Day, until: Day): Road => {
       issuedAhead.push({ record: standing[0] as CardRecord, now: planCard(context, progress, on) });
     for (const record of standing) takeIssue(progress, record.document, isAheadOrLived(record));
     for (const record of [...others, ...standing]) cards.push({ state: 'issued', day: on, record });
-    for (const record of records) if (record.trained?.day === on) takeResult(known, progress, record);
-    takeDiscomfortWithoutResult(known, progress, records, on);
+    for (const record of records) if (record.trained?.day === on) takeResult(context, progress, record);
+    takeDiscomfortWithoutResult(context, progress, records, on);
     noteUnread(known, progress, records, on);
     if (standing.length === 0 && on >= today) {
       const planned = planCard(context, progress, on);
@@ -74,26 +77,32 @@ export const derive = (known: Known, today: Day, until: Day): Road => {
     ),
     unlaid: unlaidSessions(context, today, until),
     rows: context.rows.numbers(),
+    pieces: context.pieces,
   };
 };
 
 /** Discomfort counts whatever became of the session, and where it was told of no card at all. */
 const takeDiscomfortWithoutResult = (
-  known: Known,
+  context: PlanContext,
   progress: Progress,
   records: readonly CardRecord[],
   on: Day,
 ): void => {
+  const { known } = context;
+  const take = (hurts: readonly Fact<'hurt'>[], card: IssuedCard | null): void => {
+    takeDiscomfort(known, progress, hurts, card);
+    takePieceDiscomfort(context, progress, hurts, card);
+  };
   for (const record of records)
     if (!record.trained)
-      takeDiscomfort(
-        known,
-        progress,
+      take(
         record.hurts.filter((fact) => fact.day === on),
         record.document,
       );
-  const loose = ofKind(known, 'hurt').filter((fact) => fact.card === null && fact.day === on);
-  takeDiscomfort(known, progress, loose, null);
+  take(
+    ofKind(known, 'hurt').filter((fact) => fact.card === null && fact.day === on),
+    null,
+  );
 };
 
 /** Loads of a session that was called off, missed or not heard of were never in use. */
@@ -136,8 +145,9 @@ const takeRaise = (context: PlanContext, progress: Progress, fact: Fact<'decided
   if (fact.decision.kind !== 'raise') return;
   const earned = fact.decision.raises.filter((raise) => isStillEarned(context, progress, raise));
   for (const raise of earned) {
-    if (isOfHarness(context, raise)) {
-      takeHarnessRaise(context, progress, raise, on);
+    const harness = harnessOf(context, raise);
+    if (harness) {
+      takeHarnessRaise(context, progress, harness, { raise, on, sequence: fact.sequence });
       continue;
     }
     const lift = liftState(progress, raise.exercise);
@@ -176,8 +186,9 @@ const isRaised = ({ known }: PlanContext, raise: Raise, { track, machine }: Trac
 };
 
 const isStillEarned = (context: PlanContext, progress: Progress, raise: Raise): boolean => {
+  const harness = harnessOf(context, raise);
+  if (harness) return isHarnessStepEarned(context, progress, harness);
   const lift = liftState(progress, raise.exercise);
-  if (isOfHarness(context, raise)) return isHarnessStepEarned(context, progress, raise);
   return raise.cause === 'ramp step'
     ? lift.earnedBy.length >= context.known.house.policies.sessionsPerStep
     : lift.ruleEarnedBy.length > 0;
@@ -188,6 +199,7 @@ const takeBackOff = (context: PlanContext, progress: Progress, fact: Fact<'decid
   const { decision } = fact;
   if (decision.kind !== 'adjust' || decision.change.kind !== 'back off') return;
   const { by } = decision.change;
+  backOffPieces(context, progress, decision.track, decision.change, fact);
   for (const state of progress.tracks.values()) {
     const exercise = context.known.house.exercises.get(state.exercise);
     const machine = context.known.house.machines.get(state.machine);
@@ -212,10 +224,13 @@ const noteUnread = (known: Known, progress: Progress, records: readonly CardReco
     for (const { fact } of record.notes.filter((note) => note.fact.day === on)) {
       if (read.has(fact.id)) continue;
       for (const item of record.document.card.items)
-        if (fact.item === null || fact.item === item.item) liftState(progress, item.exercise).unread.push(fact.id);
+        if (fact.item === null || fact.item === item.item) holdOf(progress, item).unread.push(fact.id);
     }
   }
 };
+
+const holdOf = (progress: Progress, { kind, exercise }: CardItem): { unread: FactId[] } =>
+  kind === 'lift' ? liftState(progress, exercise) : pieceHold(progress, exercise);
 
 const liftProgress = (context: PlanContext, progress: Progress, today: Day): readonly LiftProgress[] => {
   const machine = liftingMachineOn(context.known, today);

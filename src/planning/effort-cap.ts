@@ -3,7 +3,7 @@ import type { Exercise } from '#domain/catalogue.ts';
 import { restrictionsOn, type PlanContext } from './plan-context.ts';
 
 /** Where breath must not be held nobody works harder than this; our own reading of "no straining". */
-const LOWEST_STRAIN = 7;
+export const LOWEST_STRAIN = 7;
 
 /** The highest effort that the physician allows for an exercise on a day, or null where there is no such limit. */
 export const effortCap = (context: PlanContext, exercise: Exercise, on: Day): number | null => {

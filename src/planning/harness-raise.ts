@@ -1,40 +1,45 @@
 import type { Day } from '#units/day.ts';
+import type { Sequence } from '#domain/fact.ts';
 import type { Machine } from '#domain/catalogue.ts';
 import type { Raise } from '#domain/raise.ts';
-import { machineSteps, massInFlight, type PlanContext } from './plan-context.ts';
-import { harnessState, type Progress } from './progress.ts';
+import { trackOfHarness } from './harness-load.ts';
+import type { PlanContext } from './plan-context.ts';
+import { harnessState, type HarnessState, type Progress } from './progress.ts';
 
-/** Does a signed raise concern what pulls a person down to a treadmill? */
-export const isOfHarness = ({ known }: PlanContext, { exercise }: Raise): boolean => {
-  const pattern = known.house.exercises.get(exercise)?.pattern;
-  return pattern === 'running' || pattern === 'walking';
-};
+/** The treadmill whose harness a signed raise concerns, or null where it is no harness. */
+export const harnessOf = ({ known }: PlanContext, { track }: Raise): Machine | null =>
+  [...known.house.machines.values()].find((machine) => trackOfHarness(machine) === track) ?? null;
 
 /** A signed step of the harness holds only while the sessions that earned it stand. */
-export const isHarnessStepEarned = (context: PlanContext, progress: Progress, raise: Raise): boolean => {
-  const machine = treadmillOf(context, raise);
-  if (!machine) return false;
+export const isHarnessStepEarned = (context: PlanContext, progress: Progress, machine: Machine): boolean => {
   const { earnedBy, painHolds } = harnessState(progress, machine.id);
   return !painHolds && earnedBy.length >= context.known.house.policies.sessionsPerStep;
 };
 
-export const takeHarnessRaise = (context: PlanContext, progress: Progress, raise: Raise, on: Day): void => {
-  const machine = treadmillOf(context, raise);
-  const exercise = context.known.house.exercises.get(raise.exercise);
-  const mass = massInFlight(context, on);
-  if (!machine || !exercise || !mass) return;
+/** A signed step takes hold on its own day, unless a step was taken back since. */
+export const takeHarnessRaise = (
+  context: PlanContext,
+  progress: Progress,
+  machine: Machine,
+  signed: { readonly raise: Raise; readonly on: Day; readonly sequence: Sequence },
+): void => {
   const state = harnessState(progress, machine.id);
-  state.ofBodyWeight = (raise.to * machineSteps(context.known, machine, exercise, on).increment) / mass.kilograms;
+  if (signed.sequence < state.signedAfter) return;
+  const { harnessStart, harnessStep, harnessMost } = context.known.house.policies;
+  state.share = Math.min(harnessMost, (state.share ?? harnessStart) + harnessStep);
+  state.inUse = signed.raise.to;
   state.earnedBy = [];
-  state.lastStepOn = on;
+  state.lastStepOn = signed.on;
 };
 
-const treadmillOf = ({ known }: PlanContext, { unit, increment }: Raise): Machine | null =>
-  [...known.house.machines.values()].find(
-    (machine) =>
-      machine.kind === 'treadmill' &&
-      machine.gravity === '0 g' &&
-      machine.site === known.mission?.site &&
-      machine.unit === unit &&
-      machine.increment === increment,
-  ) ?? null;
+/** Nobody runs under less of the body's weight than this. */
+const LEAST_SHARE = 0.4;
+
+/** One step back at once: down needs no signature, and what was signed before holds no more. */
+export const takeHarnessBack = (context: PlanContext, state: HarnessState, on: Day, sequence: Sequence): void => {
+  const { harnessStart, harnessStep } = context.known.house.policies;
+  state.share = Math.max(LEAST_SHARE, (state.share ?? harnessStart) - harnessStep);
+  state.earnedBy = [];
+  state.lastStepOn = on;
+  state.signedAfter = sequence;
+};

@@ -1,5 +1,5 @@
 import { addDays, type Day } from '#units/day.ts';
-import { liftsOf, raisesOf, type Card } from '#domain/card.ts';
+import { liftsOf, nameOfRaise, raisesOf, type Card } from '#domain/card.ts';
 import { digestOf } from '#domain/digest.ts';
 import type { Estimate } from '#domain/estimate.ts';
 import type { Signer } from '#domain/fact.ts';
@@ -14,13 +14,13 @@ import { frozenCapacity } from './frozen-capacity.ts';
 import { planContext } from './plan-context.ts';
 import { planAgain } from './plan-again.ts';
 import { stands } from './card-records.ts';
-import { formulasOf, workingsOfItem } from './workings.ts';
+import { formulasOf, workingsOfItem, type Reckonings } from './workings.ts';
 
 export interface IssuePlan {
   readonly cards: readonly {
     readonly day: Day;
     readonly card: Card;
-    readonly rows: Float64Array;
+    readonly reckonings: Reckonings;
     readonly replaces: CardRecord | null;
   }[];
   readonly raises: readonly Raise[];
@@ -53,7 +53,7 @@ const planOneDay = (known: Known, road: Road, day: Day): OneDay => {
     );
   if (found.state === 'issued') return planIssuedAgain(known, road, found.record);
   if (found.gaps.length > 0) return refused(...found.gaps.map((gap) => `${found.card.missionDay}: ${gap}`));
-  return { kind: 'card', planned: { day, card: found.card, rows: road.rows, replaces: recalledOn(road, day) } };
+  return { kind: 'card', planned: { day, card: found.card, reckonings: road, replaces: recalledOn(road, day) } };
 };
 
 const planIssuedAgain = (known: Known, road: Road, record: CardRecord): OneDay => {
@@ -67,7 +67,7 @@ const planIssuedAgain = (known: Known, road: Road, record: CardRecord): OneDay =
   if (!again)
     return { kind: 'refused', says: [`${card.missionDay}: the programme has no session on that day any more.`] };
   if (again.gaps.length > 0) return { kind: 'refused', says: again.gaps.map((gap) => `${card.missionDay}: ${gap}`) };
-  return { kind: 'card', planned: { day: card.day, card: again.card, rows: again.rows, replaces: record } };
+  return { kind: 'card', planned: { day: card.day, card: again.card, reckonings: again, replaces: record } };
 };
 
 /** A recalled card is replaced by the next one issued for its day. */
@@ -78,7 +78,7 @@ const recalledOn = (road: Road, day: Day): CardRecord | null =>
 
 /** One line for each track and load: cards of a week often carry the same raise. */
 const mergeRaises = (raises: readonly Raise[]): readonly Raise[] => [
-  ...new Map(raises.map((raise) => [`${raise.track} ${raise.from ?? ''} ${raise.to}`, raise] as const)).values(),
+  ...new Map(raises.map((raise) => [nameOfRaise(raise), raise] as const)).values(),
 ];
 
 export interface Signing {
@@ -114,10 +114,10 @@ export const issueDocuments = (known: Known, road: Road, days: readonly Day[], s
 const documentOf = (
   known: Known,
   road: Road,
-  { card, rows, replaces }: IssuePlan['cards'][number],
+  { card, reckonings, replaces }: IssuePlan['cards'][number],
   signing: Signing,
 ): IssuedCard => {
-  const workings = liftsOf(card).flatMap((item) => workingsOfItem(known, rows, card, item));
+  const workings = card.items.flatMap((item) => workingsOfItem(known, reckonings, card, item));
   const content = {
     document: 'ballast issued card' as const,
     version: 1 as const,

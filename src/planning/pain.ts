@@ -19,7 +19,7 @@ export const painBand = (score: number, policies: Policies): PainBand => {
 export const painOf = (
   hurts: readonly Fact<'hurt'>[],
   item: ItemId | null,
-  exercise: Exercise,
+  exercise: Pick<Exercise, 'loads'>,
   policies: Policies,
 ): { readonly score: number; readonly band: PainBand; readonly facts: readonly Fact<'hurt'>[] } => {
   const felt = hurts.filter(

@@ -147,13 +147,28 @@ const plannedOfItsKind = (context: PlanContext, progress: Progress, at: At): Pla
   const written = line === null ? null : itemAsWritten(item, { exercise, machine }, line);
   if (written?.kind === 'refused') return { kind: 'left out', says: written.says.join(' '), gap: true };
   const meant = written?.item ?? withSetsBy(item, adjustments);
-  const common = { day: on, exercise, adjustments, asWritten: line };
+  const common = {
+    day: on,
+    exercise,
+    adjustments,
+    asWritten: line,
+    // What somebody wrote for a day is what they mean for it, in an easier week too.
+    deload: line === null ? at.found.deload : null,
+    programme: programmeOf(at.found, item),
+  };
   if (meant.kind === 'drill') return planDrill(context, progress, { ...common, item: meant, machine });
   if (!machine)
     return { kind: 'left out', says: `left out: ${exercise.name.toLowerCase()} needs a machine`, gap: true };
   if (meant.kind === 'bouts') return planBouts(context, progress, { ...common, item: meant, machine });
   return planLift(context, progress, { ...at, machine, item: meant, adjustments, line });
 };
+
+const programmeOf = ({ programme }: FoundSession, { id }: ProgrammeItem) => ({
+  kind: 'programme' as const,
+  programme: programme.id,
+  item: id,
+  says: `${programme.name}, version ${programme.number}`,
+});
 
 const planLift = (
   context: PlanContext,

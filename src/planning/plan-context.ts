@@ -3,13 +3,16 @@ import { numberOf } from '#units/entered.ts';
 import { kilogramsPer } from '#units/mass.ts';
 import { calibrationFactor, flightBodyMass, type FlightMass } from '#assessing/bar-equivalent.ts';
 import { capacityReader, type CapacityReader } from '#assessing/capacity.ts';
+import { enduranceReader, type EnduranceReader } from '#assessing/endurance.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { ReplacementPolicy } from '#domain/decision.ts';
 import type { Fact } from '#domain/fact.ts';
+import type { FactId } from '#domain/identity.ts';
 import { ofKind, type Known } from '#domain/known.ts';
 import { dayOfAnchor } from '#domain/mission-day.ts';
 import type { ProgrammeVersion } from '#domain/programme.ts';
 import { isWithinScope, type Restriction } from '#domain/restriction.ts';
+import type { FilledRow } from '#domain/working.ts';
 import { bodyWeightShare } from '#science/body/work-share.ts';
 import { Rows } from './rows.ts';
 import type { CapacityCause } from './frozen-capacity.ts';
@@ -22,6 +25,11 @@ export interface PlanContext {
   readonly known: Known;
   readonly capacity: CapacityReader;
   readonly rows: Rows;
+  readonly endurance: EnduranceReader;
+  /** Day of every test that is no lift. */
+  readonly tests: ReadonlyMap<FactId, Day>;
+  /** Reckonings of items that are no lifts, one list an item. */
+  readonly pieces: (readonly FilledRow[])[];
   readonly shares: Map<Exercise['id'], { readonly work: number; readonly static: number }>;
   /** Days on which the capacity of an exercise is read, found once. */
   readonly causes: Map<string, readonly CapacityCause[]>;
@@ -50,6 +58,9 @@ export const planContext = (known: Known, today: Day | null = null): PlanContext
     known,
     capacity: capacityReader(known),
     rows: new Rows(),
+    endurance: enduranceReader(known),
+    tests: new Map(ofKind(known, 'tested').map(({ id, day }) => [id, day] as const)),
+    pieces: [],
     shares: new Map(),
     causes: new Map(),
     decisions,

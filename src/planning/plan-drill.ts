@@ -1,16 +1,25 @@
+import { fraction, newtons } from '#units/quantity.ts';
 import type { Day } from '#units/day.ts';
-import { handOn } from '#assessing/hands.ts';
+import { kilogramsOf } from '#units/entered.ts';
+import { STANDARD_GRAVITY } from '#units/gravity.ts';
+import { stepsNearest, stepsNotOver } from '#units/rounding.ts';
+import { handOn, type HandTest } from '#assessing/hands.ts';
 import type { CardDrill, CardDrillSet } from '#domain/card.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { Side } from '#domain/effort.ts';
 import { settingsFor } from '#domain/known.ts';
-import type { DrillItem, HandTarget } from '#domain/programme.ts';
-import type { Raise } from '#domain/raise.ts';
+import type { Deload, DrillItem, HandTarget } from '#domain/programme.ts';
+import type { Origin } from '#domain/working.ts';
 import type { StandingAdjustment } from './adjustments.ts';
+import { easierDrill } from './easier-pieces.ts';
 import { capped, effortCap, restrictedSays } from './effort-cap.ts';
+import { fillReckoning, rowOf, valueOf, type FilledReckoning } from './filled-reckoning.ts';
+import { FORCE_OF_HAND } from './hand-reckoning.ts';
+import { settingRaise } from './piece-raise.ts';
 import { restrictionsOn, type PlanContext } from './plan-context.ts';
 import type { PlannedItem } from './plan-item.ts';
-import { pieceState, type Progress } from './progress.ts';
+import { pieceState, type PieceState, type Progress } from './progress.ts';
+import { isBackedOff, whyPieceHeld } from './why-piece-held.ts';
 
 export interface DrillAt {
   readonly day: Day;
@@ -18,8 +27,11 @@ export interface DrillAt {
   readonly exercise: Exercise;
   /** Null where it needs none of the catalogue's machines. */
   readonly machine: Machine | null;
+  /** What an easier week takes off. */
+  readonly deload: Deload | null;
   readonly adjustments: readonly StandingAdjustment[];
   readonly asWritten: string | null;
+  readonly programme: Extract<Origin, { readonly kind: 'programme' }>;
 }
 
 /** A drill in absolute terms for one person on one day. */
@@ -33,18 +45,18 @@ export const planDrill = (context: PlanContext, progress: Progress, at: DrillAt)
 };
 
 const SIDES = ['left', 'right'] as const satisfies readonly Side[];
-/** Nobody reads a dynamometer finer. */
-const FORCE_STEP = 5;
+/** Nobody reads a dynamometer finer [N]. */
+export const FORCE_STEP = 5;
 
 const cardDrill = (context: PlanContext, progress: Progress, at: DrillAt): CardDrill => {
-  const { item, exercise, machine, day } = at;
-  const cap = effortCap(context, exercise, day);
-  const isCapped = cap !== null && cap < item.shouldFeel[1];
-  const target = isCapped ? null : item.target;
+  const { exercise, machine, day } = at;
+  const item = at.deload ? easierDrill(at.item, at.deload) : at.item;
+  const state = pieceState(progress, item.track, null);
+  const held = whyPieceHeld(progress, exercise.id, at.adjustments);
   const sides: readonly (Side | null)[] = exercise.perSide ? SIDES : [null];
-  const forces = new Map(sides.map((side) => [side, target && side ? forceOf(context, at, target, side) : null]));
-  const state = pieceState(progress, item.track, machine?.id ?? null);
-  const heaviest = Math.max(...[...forces.values()].map((force) => force?.newtons ?? 0));
+  const forces = forcesOf(context, at, item.target, { state, held });
+  const { says, reckoned } = forces;
+  const reckonings = reckoned.map(({ filled }) => filled);
   return {
     kind: 'drill',
     item: item.id,
@@ -57,50 +69,131 @@ const cardDrill = (context: PlanContext, progress: Progress, at: DrillAt): CardD
     settings: machine ? settingsFor(context.known, machine.id, exercise.id) : [],
     last: state.last,
     cues: exercise.cues,
-    shouldFeel: capped(item.shouldFeel, cap),
-    says: [...new Set(restrictedSays(context, exercise, day))],
+    shouldFeel: capped(item.shouldFeel, effortCap(context, exercise, day)),
+    says: [...new Set([...restrictedSays(context, exercise, day), ...says])],
     means: machine?.name ?? item.machineKind,
     sets: item.sets.flatMap(({ work, rest }) =>
-      sides.map((side): CardDrillSet => ({ work, side, rest, force: forces.get(side)?.newtons ?? null })),
+      sides.map((side): CardDrillSet => ({ work, side, rest, force: side && forces[side] })),
     ),
-    raises: heaviest > 0 ? forceRaise(at, state.force, heaviest) : [],
-    working: [...new Set([...forces.values()].flatMap((force) => force?.says ?? []))],
+    raises: SIDES.flatMap((side) =>
+      settingRaise(
+        context,
+        {
+          day,
+          track: item.track,
+          exercise,
+          state,
+          asWritten: at.asWritten !== null,
+          held: at.asWritten === null ? null : held,
+          reckonings,
+        },
+        { unit: 'N', step: String(FORCE_STEP), from: state.inUse[side], to: forces[side], side },
+      ),
+    ),
+    row: rowOfDrill(context, reckoned),
   };
 };
 
-const forceOf = (
-  { known }: PlanContext,
-  { day }: DrillAt,
-  { kind, of }: HandTarget,
-  side: Side,
-): { readonly newtons: number | null; readonly says: string } => {
-  const what = kind === 'of critical force' ? 'critical force' : 'greatest grip';
-  const test = handOn(known, what, side, day);
-  if (!test) return { newtons: null, says: `No ${what} of the ${side} hand is known: by feel.` };
-  const newtons = Math.round((of * test.newtons) / FORCE_STEP) * FORCE_STEP;
-  return { newtons, says: `${side}: ${Math.round(of * 100)} % of ${Math.round(test.newtons)} N` };
+/** What was reckoned for one hand. */
+interface OfHand {
+  readonly side: Side;
+  readonly filled: FilledReckoning;
+}
+
+const rowOfDrill = ({ pieces }: PlanContext, reckoned: readonly OfHand[]): number | null => {
+  if (reckoned.length === 0) return null;
+  pieces.push(reckoned.map(({ side, filled }) => rowOf(filled, side)));
+  return pieces.length - 1;
 };
 
-const forceRaise = ({ item, exercise }: DrillAt, from: number | null, to: number): readonly Raise[] =>
-  from !== null && to <= from
-    ? []
-    : [
-        {
-          track: item.track,
-          exercise: exercise.id,
-          exerciseName: exercise.name,
-          from: from === null ? null : Math.round(from),
-          to: Math.round(to),
-          unit: 'N',
-          increment: '1',
-          atTheBar: null,
-          trueFraction: null,
-          effortStep: null,
-          shareStep: null,
-          cause: from === null ? 'first load' : 'new test',
-          because: [],
-          cautions: [],
-          needsReason: false,
-          proposal: null,
-        },
-      ];
+interface Forces {
+  readonly left: number | null;
+  readonly right: number | null;
+  readonly reckoned: readonly OfHand[];
+  readonly says: readonly string[];
+}
+
+interface Holds {
+  readonly state: PieceState;
+  readonly held: string | null;
+}
+
+/** What each hand holds, of its own test; by feel where a physician limits effort, or nobody tested it. */
+const forcesOf = (context: PlanContext, at: DrillAt, target: HandTarget | null, holds: Holds): Forces => {
+  const none: Forces = { left: null, right: null, reckoned: [], says: [] };
+  if (target === null || !at.exercise.perSide || effortCap(context, at.exercise, at.day) !== null) return none;
+  const [left, right] = SIDES.map((side) => forceOf(context, at, target, side, holds));
+  return {
+    left: left?.force ?? null,
+    right: right?.force ?? null,
+    reckoned: [...(left?.reckoned ?? []), ...(right?.reckoned ?? [])],
+    says: [...(left?.says ?? []), ...(right?.says ?? [])],
+  };
+};
+
+interface Force {
+  readonly force: number | null;
+  readonly reckoned: readonly OfHand[];
+  readonly says: readonly string[];
+}
+
+const forceOf = (context: PlanContext, at: DrillAt, target: HandTarget, side: Side, holds: Holds): Force => {
+  const { kind, of } = target;
+  const what: HandTest = kind === 'of critical force' ? 'critical force' : 'greatest grip';
+  const test = handOn(context.known, what, side, at.day);
+  if (!test) return { force: null, reckoned: [], says: [`No ${what} of the ${side} hand is known: by feel.`] };
+  const from: Origin = { ...at.programme, says: `${at.programme.says}: ${Number((of * 100).toFixed(1))} % of ${what}` };
+  const filled = fillReckoning(FORCE_OF_HAND, {
+    target: [fraction(of), from],
+    'tested force': [newtons(test.value), test.from],
+  });
+  if (filled.kind === 'refused') return { force: null, reckoned: [], says: filled.reasons };
+  const asked = stepsNearest(valueOf(filled, 'force'), FORCE_STEP) * FORCE_STEP;
+  const limits = limitsOn(context, at, side, holds);
+  const most = limits.reduce<ForceLimit | null>(
+    (least, each) => (least && least.newtons <= each.newtons ? least : each),
+    null,
+  );
+  const isHeld = most !== null && asked > most.newtons;
+  return {
+    force: isHeld ? stepsNotOver(most.newtons, FORCE_STEP) * FORCE_STEP : asked,
+    reckoned: [{ side, filled }],
+    says: isHeld && most.says !== null ? [most.says] : [],
+  };
+};
+
+interface ForceLimit {
+  readonly newtons: number;
+  readonly says: string | null;
+}
+
+/** A hand holds no more than it ever did; a physician, a hold or a back-off may allow less. */
+const limitsOn = (context: PlanContext, at: DrillAt, side: Side, { state, held }: Holds): readonly ForceLimit[] => {
+  const { known } = context;
+  const greatest = handOn(known, 'greatest grip', side, at.day);
+  const now = state.inUse[side];
+  const backedOff = isBackedOff(context, state) ? (state.backedOff?.most[side] ?? null) : null;
+  const isOwn = at.asWritten === null;
+  return [
+    ...(greatest ? [{ newtons: greatest.value, says: null }] : []),
+    ...physicianLimits(context, at, side),
+    ...(isOwn && held !== null && now !== null ? [{ newtons: now, says: `held by ${held}` }] : []),
+    ...(isOwn && at.deload !== null && now !== null ? [{ newtons: now, says: null }] : []),
+    ...(isOwn && backedOff !== null
+      ? [{ newtons: backedOff, says: 'held by the back-off: coming back is a raise' }]
+      : []),
+  ];
+};
+
+const PHYSICIAN = 'limited by the physician';
+
+/** A load is a force under standard gravity; a part of capacity is one of the last grip before launch. */
+const physicianLimits = (context: PlanContext, { exercise, day }: DrillAt, side: Side): readonly ForceLimit[] =>
+  restrictionsOn(context, exercise, day).flatMap(({ restriction: { limit } }) => {
+    if (limit.kind === 'load at most')
+      return [{ newtons: kilogramsOf(limit.load) * STANDARD_GRAVITY, says: PHYSICIAN }];
+    if (limit.kind !== 'fraction at most') return [];
+    const launch = context.known.mission?.launch ?? day;
+    const before = handOn(context.known, 'greatest grip', side, launch < day ? launch : day);
+    return [{ newtons: before ? limit.of * before.value : 0, says: PHYSICIAN }];
+  });

@@ -58,30 +58,57 @@ export interface TrackState extends TrackPlace {
   over: { day: Day; done: number; allowed: number; fact: FactId } | null;
 }
 
-/** Where a track of bouts or drills stands on one machine: what was last set, issued or done. */
+/** What is set in a track of bouts or drills, the most of it: watts, km/h, newtons of each hand. */
+export const SETTINGS = ['watts', 'speed', 'left', 'right'] as const;
+export type SettingName = (typeof SETTINGS)[number];
+export type PieceSettings = Record<SettingName, number | null>;
+
+/** Where a track of bouts or drills stands on one machine: what was last set, issued or done outside an easier week. */
 export interface PieceState {
-  watts: number | null;
-  /** km/h */
-  speed: number | null;
-  /** Newtons. */
-  force: number | null;
+  readonly track: TrackId;
+  readonly machine: MachineId | null;
+  readonly inUse: PieceSettings;
+  /** Day of the card that set it. */
+  setOn: Day | null;
+  /** What a back-off left: nothing goes over it until a raise is signed. */
+  backedOff: { readonly by: number; readonly most: PieceSettings } | null;
+  /** Cards issued before this place in the log know nothing of the back-off. */
+  backedOffIn: Sequence;
+  /** Clean sessions since the back-off: they earn the way back. */
+  cleanBy: FactId[];
   last: string | null;
 }
 
-/** What pulls a person to one treadmill, over body weight, as set; shared by all that is done on it. */
+/** What holds an exercise of bouts or drills where it is. */
+export interface PieceHold {
+  /** Was there discomfort that holds, at the last session? */
+  painHolds: boolean;
+  /** Facts of unread notes on it. */
+  unread: FactId[];
+}
+
+/** What pulls a person to one treadmill; shared by all that is done on it. */
 export interface HarnessState {
-  ofBodyWeight: number | null;
+  /** Where its ramp stands, over body weight, as set. */
+  share: number | null;
+  /** The pull in use: last issued or done, in increments. */
+  inUse: number | null;
+  /** Tracks that were done in it. */
+  readonly tracks: Set<TrackId>;
   /** Facts of the sessions that earned towards the next step. */
   earnedBy: FactId[];
   lastStepOn: Day | null;
   /** Was there discomfort that holds, at the last session? */
   painHolds: boolean;
+  /** Cards and signatures older than this set the ramp no more: a step was taken back since. */
+  signedAfter: Sequence;
 }
 
 export interface Progress {
   readonly lifts: Map<ExerciseId, LiftState>;
   readonly tracks: Map<string, TrackState>;
   readonly pieces: Map<string, PieceState>;
+  readonly pieceHolds: Map<ExerciseId, PieceHold>;
   readonly harnesses: Map<MachineId, HarnessState>;
   /** Exercises that stood on a card so far. */
   readonly met: Set<ExerciseId>;
@@ -91,6 +118,7 @@ export const emptyProgress = (): Progress => ({
   lifts: new Map(),
   tracks: new Map(),
   pieces: new Map(),
+  pieceHolds: new Map(),
   harnesses: new Map(),
   met: new Set(),
 });
@@ -104,10 +132,33 @@ const kept = <Key, State>(states: Map<Key, State>, key: Key, fresh: () => State)
 };
 
 export const pieceState = (progress: Progress, track: TrackId, machine: MachineId | null): PieceState =>
-  kept(progress.pieces, `${track}|${machine ?? ''}`, () => ({ watts: null, speed: null, force: null, last: null }));
+  kept(progress.pieces, `${track}|${machine ?? ''}`, () => ({
+    track,
+    machine,
+    inUse: { watts: null, speed: null, left: null, right: null },
+    setOn: null,
+    backedOff: null,
+    backedOffIn: 0 as Sequence,
+    cleanBy: [],
+    last: null,
+  }));
+
+export const piecesOfTrack = (progress: Progress, track: TrackId): readonly PieceState[] =>
+  [...progress.pieces.values()].filter((state) => state.track === track);
+
+export const pieceHold = (progress: Progress, exercise: ExerciseId): PieceHold =>
+  kept(progress.pieceHolds, exercise, () => ({ painHolds: false, unread: [] }));
 
 export const harnessState = (progress: Progress, machine: MachineId): HarnessState =>
-  kept(progress.harnesses, machine, () => ({ ofBodyWeight: null, earnedBy: [], lastStepOn: null, painHolds: false }));
+  kept(progress.harnesses, machine, () => ({
+    share: null,
+    inUse: null,
+    tracks: new Set(),
+    earnedBy: [],
+    lastStepOn: null,
+    painHolds: false,
+    signedAfter: 0 as Sequence,
+  }));
 
 export const liftState = (progress: Progress, exercise: ExerciseId): LiftState => {
   const kept = progress.lifts.get(exercise);

@@ -1,7 +1,8 @@
 import type { Day } from '#units/day.ts';
-import { liftsOf, raisesOf, workIncrements, type Card } from '#domain/card.ts';
+import { liftsOf, raisesOf, workIncrements, type Card, type CardBouts, type CardDrill } from '#domain/card.ts';
 import { calibrationFactor } from '#assessing/bar-equivalent.ts';
 import { bodyMassOn, ofKind } from '#domain/known.ts';
+import { showHarness } from '#domain/show-piece.ts';
 import type { Proposal, RoadCard } from '#domain/road.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { IssuedAgainst } from './derive.ts';
@@ -11,6 +12,7 @@ import { massInFlight, type PlanContext } from './plan-context.ts';
 import { tracksOf, type Progress } from './progress.ts';
 import { profileProposals } from './profile-proposals.ts';
 import { proposalId } from './proposal-id.ts';
+import { settingsOf } from './take-pieces.ts';
 
 /** Later body masses that differ by more than this from the one in use are shown and propose; common practice. */
 const MASS_BAND = 0.02;
@@ -224,7 +226,35 @@ const issueAgain = (context: PlanContext, issuedAhead: readonly IssuedAgainst[])
   ];
 };
 
-const loadDifferences = (issued: Card, now: Card): readonly string[] =>
+const loadDifferences = (issued: Card, now: Card): readonly string[] => [
+  ...liftDifferences(issued, now),
+  ...pieceDifferences(issued, now),
+];
+
+/** What is set in bouts and drills. A line for one day, and what was not there before, are no difference. */
+const pieceDifferences = (issued: Card, now: Card): readonly string[] =>
+  issued.items.flatMap((item) => {
+    if (item.kind === 'lift') return [];
+    const other = now.items.find((each) => each.item === item.item);
+    if (!other) return [`${item.exerciseName} would be left out`];
+    if (other.kind === 'lift') return [];
+    const [was, is] = [showSettings(item), showSettings(other)];
+    return was === is ? [] : [`${item.exerciseName} ${was} → ${is}`];
+  });
+
+const showSettings = (item: CardBouts | CardDrill): string => {
+  const { watts, speed, left, right } = settingsOf(item);
+  const set = [
+    ...(item.kind === 'bouts' && item.harness ? [`harness ${showHarness(item.harness)}`] : []),
+    ...(watts === null ? [] : [`${watts} W`]),
+    ...(speed === null ? [] : [`${speed} km/h`]),
+    ...(left === null ? [] : [`left ${left} N`]),
+    ...(right === null ? [] : [`right ${right} N`]),
+  ];
+  return set.length > 0 ? set.join(', ') : 'by effort';
+};
+
+const liftDifferences = (issued: Card, now: Card): readonly string[] =>
   liftsOf(issued).flatMap((item) => {
     const other = liftsOf(now).find((each) => each.item === item.item);
     const [was, is] = [workIncrements(item), other ? workIncrements(other) : null];

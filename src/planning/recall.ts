@@ -1,6 +1,9 @@
 import { isoOfDay, type Day } from '#units/day.ts';
 import { kilogramsOf } from '#units/entered.ts';
+import { STANDARD_GRAVITY } from '#units/gravity.ts';
 import { kilogramsPer } from '#units/mass.ts';
+import { calibrationFactor } from '#assessing/bar-equivalent.ts';
+import { handOn } from '#assessing/hands.ts';
 import type { Card, CardBouts, CardDrill, CardItem, CardLift, HarnessPull } from '#domain/card.ts';
 import type { Decision } from '#domain/decision.ts';
 import type { FactId } from '#domain/identity.ts';
@@ -9,6 +12,7 @@ import type { Known } from '#domain/known.ts';
 import { ofKind } from '#domain/known.ts';
 import { isWithinScope, type Restriction } from '#domain/restriction.ts';
 import { cardRecords, stands } from './card-records.ts';
+import { LOWEST_STRAIN } from './effort-cap.ts';
 import { limitIncrements, limitsOn } from './limits.ts';
 import { machineSteps, planContext, type PlanContext } from './plan-context.ts';
 
@@ -44,33 +48,62 @@ export const recallsUnder = (known: Known, because: FactId, today: Day): readonl
 
 /** Would this item, as issued, go against the restriction? */
 export const isAgainst = (context: PlanContext, restriction: Restriction, card: Card, item: CardItem): boolean =>
-  item.kind === 'lift' ? isLiftAgainst(context, restriction, card, item) : isPieceAgainst(context, restriction, item);
+  item.kind === 'lift'
+    ? isLiftAgainst(context, restriction, card, item)
+    : isPieceAgainst(context, restriction, card, item);
 
-/** No load of a machine stands in bouts and drills but the harness: effort is what a limit caps there. */
+/** In bouts and drills a limit caps effort, what a harness pulls and what a hand holds. */
 const isPieceAgainst = (
-  { known }: PlanContext,
+  context: PlanContext,
   { scope, limit }: Restriction,
+  card: Card,
   item: CardBouts | CardDrill,
 ): boolean => {
-  const exercise = known.house.exercises.get(item.exercise);
+  const exercise = context.known.house.exercises.get(item.exercise);
   if (!exercise || !isWithinScope(scope, exercise)) return false;
   switch (limit.kind) {
     case 'forbidden':
       return true;
     case 'no straining':
-      return !item.says.some((says) => says.includes('no straining'));
+      return isHarderThan(item, LOWEST_STRAIN) || !item.says.some((says) => says.includes('no straining'));
     case 'RPE at most':
-      return item.shouldFeel[1] > limit.rpe;
+      return isHarderThan(item, limit.rpe);
     case 'load at most':
-      return item.kind === 'bouts' && item.harness !== null && pullOf(item.harness) > kilogramsOf(limit.load);
+      return item.kind === 'bouts'
+        ? item.harness !== null && pullOf(context, item, item.harness, card.day) > kilogramsOf(limit.load) + ROUNDING
+        : hardestGrip(item) > kilogramsOf(limit.load) * STANDARD_GRAVITY + ROUNDING;
     case 'fraction at most':
-      return false;
+      return item.kind === 'bouts' || isOverGrip(context, item, limit.of, card.day);
   }
 };
 
-/** Kilograms that a harness is set to. */
-const pullOf = ({ increments, increment, unit }: HarnessPull): number =>
-  increments * Number(increment) * kilogramsPer(unit);
+/** Loads and forces are sums of binary fractions. */
+const ROUNDING = 1e-6;
+
+/** A target that somebody is to reach says nothing of how hard it will be: under a cap of effort none may stand. */
+const isHarderThan = (item: CardBouts | CardDrill, rpe: number): boolean =>
+  item.shouldFeel[1] > rpe ||
+  (item.kind === 'bouts'
+    ? item.bouts.some(
+        (bout) => bout.rpe[1] > rpe || !(bout.heartRate === null && bout.watts === null && bout.speed === null),
+      )
+    : item.sets.some(({ force }) => force !== null));
+
+const hardestGrip = ({ sets }: CardDrill): number => Math.max(0, ...sets.map(({ force }) => force ?? 0));
+
+/** Over the part of the last grip before launch that the physician allows; an untested hand has none. */
+const isOverGrip = ({ known }: PlanContext, { sets }: CardDrill, of: number, on: Day): boolean => {
+  const launch = known.mission?.launch ?? on;
+  return sets.some(({ side, force }) => {
+    if (force === null || side === null) return false;
+    const before = handOn(known, 'greatest grip', side, launch < on ? launch : on);
+    return force > of * (before?.value ?? 0) + ROUNDING;
+  });
+};
+
+/** Kilograms that a harness pulls when it is set so. */
+const pullOf = ({ known }: PlanContext, { machine }: CardBouts, harness: HarnessPull, on: Day): number =>
+  harness.increments * Number(harness.increment) * kilogramsPer(harness.unit) * calibrationFactor(known, machine, on);
 
 const isLiftAgainst = (context: PlanContext, restriction: Restriction, card: Card, item: CardLift): boolean => {
   const exercise = context.known.house.exercises.get(item.exercise);

@@ -10,6 +10,7 @@ import type { IssuedCard } from '#domain/issued-card.ts';
 import type { Known } from '#domain/known.ts';
 import type { CardRecord } from '#domain/road.ts';
 import { painOf, type PainBand } from './pain.ts';
+import type { PlanContext } from './plan-context.ts';
 import { takeIssuedPieces, takePieces } from './take-pieces.ts';
 import {
   liftState,
@@ -42,10 +43,11 @@ interface SideResult {
 }
 
 /** Moves progress by the results of one card, on the day they were lived. */
-export const takeResult = (known: Known, progress: Progress, record: CardRecord): void => {
+export const takeResult = (context: PlanContext, progress: Progress, record: CardRecord): void => {
+  const { known } = context;
   const { trained, document } = record;
   if (!trained) return;
-  takePieces(known, progress, record, trained);
+  takePieces(context, progress, record, trained);
   for (const item of liftsOf(document.card)) {
     const exercise = known.house.exercises.get(item.exercise);
     if (!exercise) continue;

@@ -1,10 +1,11 @@
 import type { Day } from '#units/day.ts';
-import { liftsOf, type Card, type CardLift } from '#domain/card.ts';
+import type { Card, CardItem, CardLift } from '#domain/card.ts';
 import type { ItemId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import type { Road } from '#domain/road.ts';
 import type { FormulaText, Origin, Working } from '#domain/working.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
+import { PIECE_RECKONINGS, spellOut } from './piece-reckonings.ts';
 import { ROW_WIDTH, setReckoning } from './rows.ts';
 import { massInFlight, planContext, replacementPolicy, type PlanContext } from './plan-context.ts';
 
@@ -13,11 +14,25 @@ export const workingsOf = (known: Known, road: Road, day: Day, item: ItemId): re
   const found = road.cards.filter((each) => each.day === day).at(-1);
   if (!found) return [];
   if (found.state === 'issued') return found.record.document.workings.filter((working) => working.item === item);
-  const planned = liftsOf(found.card).find((each) => each.item === item);
-  return planned ? workingsOfItem(known, road.rows, found.card, planned) : [];
+  const planned = found.card.items.find((each) => each.item === item);
+  return planned ? workingsOfItem(known, road, found.card, planned) : [];
 };
 
-export const workingsOfItem = (known: Known, rows: Float64Array, card: Card, item: CardLift): readonly Working[] => {
+/** Where the reckonings of planned items stand. */
+export type Reckonings = Pick<Road, 'rows' | 'pieces'>;
+
+export const workingsOfItem = (
+  known: Known,
+  { rows, pieces }: Reckonings,
+  card: Card,
+  item: CardItem,
+): readonly Working[] => {
+  if (item.kind === 'lift') return workingsOfLift(known, rows, card, item);
+  const filled = item.row === null ? [] : (pieces[item.row] ?? []);
+  return filled.flatMap((row) => spellOut(row, item.item));
+};
+
+const workingsOfLift = (known: Known, rows: Float64Array, card: Card, item: CardLift): readonly Working[] => {
   const machine = known.house.machines.get(item.machine);
   if (item.row === null || !machine) return [];
   const offset = item.row * ROW_WIDTH;
@@ -106,7 +121,7 @@ const SET_RECKONINGS = [setReckoning({ gravity: '0 g' }).reckoning, setReckoning
 /** Texts of the formulas that a set of workings uses, as they stand today. */
 export const formulasOf = (workings: readonly Working[]): readonly FormulaText[] => {
   const used = new Set(workings.flatMap((working) => working.cells.map((cell) => cell.formula)));
-  const formulas = SET_RECKONINGS.flatMap((reckoning) => reckoning.formulas);
+  const formulas = [...SET_RECKONINGS, ...PIECE_RECKONINGS].flatMap((reckoning) => reckoning.formulas);
   return [...new Map(formulas.map((formula) => [formula.record.id, formula] as const)).values()]
     .filter(({ record }) => used.has(record.id))
     .map(({ record }) => ({

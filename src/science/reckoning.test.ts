@@ -47,12 +47,22 @@ const make = () =>
 
 const GIVENS: Givens = { a: 1, b: 2, c: 3 };
 
-test('a row tells what is impossible for a formula in it, each once', () => {
+test('a row is filled as far as it is possible, and says why no farther', () => {
   const made = make();
-  expect(made.refusals(made.row(GIVENS), 0)).toEqual([]);
-  const outside = made.row({ a: 1, b: 2, c: 3e6 });
-  expect(made.refusals(outside, 0)).toContain('input 1 must lie in -1000000 to 1000000 kg; it is 3000000.');
-  expect(new Set(made.refusals(outside, 0)).size).toBe(made.refusals(outside, 0).length);
+  const filledWithCare = (givens: Givens) => {
+    const row = new Float64Array(made.width);
+    row.set(Object.values(givens));
+    return { row, reasons: made.fillWithCare(row, 0) };
+  };
+  expect(filledWithCare(GIVENS)).toEqual({ row: made.row(GIVENS), reasons: [] });
+  const { row, reasons } = filledWithCare({ a: 1, b: 2, c: 3e6 });
+  expect(reasons).toEqual(['input 1 must lie in -1000000 to 1000000 kg; it is 3000000.']);
+  expect([row[made.place('rest')], row[made.place('three')]]).toEqual([3, 0]);
+});
+
+test('a cell tells its formula, a given has none', () => {
+  expect(make().formulaOf('three')?.record.id).toBe('test/three');
+  expect(make().formulaOf('a')).toBeNull();
 });
 
 test('cells are computed from givens and earlier cells, each argument in its place', () => {

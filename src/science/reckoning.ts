@@ -1,5 +1,5 @@
 import { impossibilities, outsideValidRange } from './evaluate.ts';
-import type { AnyFormula, Formula } from './formula.ts';
+import { callWith, type AnyFormula, type Formula } from './formula.ts';
 
 /**
  * A reckoning is a named column of cells; each cell is a formula over givens or earlier cells. Filling it writes
@@ -122,15 +122,22 @@ export class Reckoning<Given extends Columns, Known extends Columns> {
     });
   }
 
-  /** Why a filled row cannot stand: what is impossible for the formula of one of its cells. */
-  refusals(rows: Float64Array, offset: number): readonly string[] {
-    const reasons = this.#cells.flatMap(({ formula, of }) =>
-      impossibilities(
-        formula.record,
-        of.map((place) => rows[offset + place] as number),
-      ),
-    );
-    return [...new Set(reasons)];
+  /** Fills a row as far as its cells are possible; why it cannot be filled to its end, nothing where it is. */
+  fillWithCare(rows: Float64Array, offset: number): readonly string[] {
+    let at = offset + this.givens.length;
+    for (const { formula, of } of this.#cells) {
+      const given = of.map((place) => rows[offset + place] as number);
+      const reasons = impossibilities(formula.record, given);
+      if (reasons.length > 0) return reasons;
+      rows[at] = callWith(formula, given);
+      at += 1;
+    }
+    return [];
+  }
+
+  /** The formula that computes a cell; none for a given. */
+  formulaOf(column: string): AnyFormula | null {
+    return this.#cells.find(({ name }) => name === column)?.formula ?? null;
   }
 
   /** The formulas in use, each once. */

@@ -4,7 +4,7 @@ import type { Machine } from '#domain/catalogue.ts';
 import type { Sequence } from '#domain/fact.ts';
 import { idOf, instant } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
-import type { Raise } from '#domain/raise.ts';
+import { RAISE_CAUSES, type Raise } from '#domain/raise.ts';
 import { isoDay } from '#units/day.ts';
 import fc from 'fast-check';
 
@@ -32,7 +32,7 @@ export const anyRaise: fc.Arbitrary<Raise> = fc
   .record({
     from: fc.option(fc.nat(600), { nil: null }),
     to: fc.nat(600),
-    cause: fc.constantFrom('first load' as const, 'ramp step', 'step rule', 'new test', 'back from less', 're-base'),
+    cause: fc.constantFrom(...RAISE_CAUSES),
     needsReason: fc.boolean(),
   })
   .map((drawn) => ({ ...RAISE, ...drawn, atTheBar: drawn.from === null ? null : 0.03, trueFraction: null }));
@@ -104,7 +104,7 @@ const PIECE = {
   shouldFeel: [7, 8],
   says: [],
   raises: [],
-  working: ['Heart rate: 52 + 0.90 x (181 - 52).'],
+  row: 4,
 } as const;
 
 const RUN: CardBouts = {
@@ -120,7 +120,7 @@ const RUN: CardBouts = {
   warmUpSeconds: 300,
   bouts: [{ seconds: 240, easy: 180, heartRate: [163, 173], watts: null, speed: 11.4, rpe: [7, 8] }],
   coolDownSeconds: 300,
-  harness: { increments: 102, unit: 'lb', increment: '1', ofBodyWeight: 0.65 },
+  harness: { increments: 102, unit: 'lb', increment: '1', ofBodyWeight: 0.651, share: 0.65 },
 };
 
 const GRIP: CardDrill = {

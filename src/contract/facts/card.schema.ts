@@ -103,7 +103,9 @@ const anyItem = {
 const machine = { machine: identity<MachineId>(), machineName: name };
 const loads = { unit: massUnit, increment: decimalPositive };
 const seconds = numberFrom(0, 14_400);
-const working = listUpTo(100, sentence);
+const row = wholeFrom(0, 100_000_000).nullable();
+/** The first cards of these kinds do not tell it. */
+const rowOfPiece = row.default(null);
 
 const lift = record({
   ...anyItem,
@@ -119,7 +121,7 @@ const lift = record({
   rule: rule.nullable(),
   limits: listUpTo(100, loadLimit),
   raise: raise.nullable(),
-  row: wholeFrom(0, 100_000_000).nullable(),
+  row,
 }) satisfies z.ZodType<CardLift>;
 
 const heartRate = numberFrom(0, 300);
@@ -140,9 +142,9 @@ const bouts = record({
   warmUpSeconds: seconds,
   bouts: listUpTo(100, bout),
   coolDownSeconds: seconds,
-  harness: record({ ...loads, increments, ofBodyWeight: numberFrom(0, 2) }).nullable(),
+  harness: record({ ...loads, increments, ofBodyWeight: numberFrom(0, 2), share: numberFrom(0, 2).nullable().default(null) }).nullable(),
   raises,
-  working,
+  row: rowOfPiece,
 }) satisfies z.ZodType<CardBouts>;
 
 const drill = record({
@@ -159,12 +161,19 @@ const drill = record({
     }),
   ),
   raises,
-  working,
+  row: rowOfPiece,
 }) satisfies z.ZodType<CardDrill>;
 
-/** Cards of the first program hold lifts only, and do not say so. */
+/** Cards of the first program hold lifts only, and do not say so; the first ones of other kinds told their sums in sentences. */
+const asItemOfToday = (json: unknown): unknown => {
+  const told = asLiftWhereUnsaid(json);
+  if (typeof told !== 'object' || told === null || !('working' in told) || !('says' in told)) return told;
+  const { working, says, ...rest } = told;
+  return Array.isArray(working) && Array.isArray(says) ? { ...rest, says: [...says, ...working] } : told;
+};
+
 const item = z.preprocess(
-  asLiftWhereUnsaid,
+  asItemOfToday,
   z.discriminatedUnion('kind', [lift, bouts, drill], { error: variantOf(['lift', 'bouts', 'drill']) }),
 ) satisfies z.ZodType<CardItem>;
 

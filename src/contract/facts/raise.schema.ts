@@ -1,5 +1,5 @@
 import type { ExerciseId, FactId, ProposalId, TrackId } from '#domain/identity.ts';
-import type { Raise } from '#domain/raise.ts';
+import { RAISE_CAUSES, type Raise } from '#domain/raise.ts';
 import { z } from 'zod';
 import { record } from './record.schema.ts';
 import { choice, listUpTo } from './lists.schema.ts';
@@ -20,7 +20,7 @@ export const raise = record({
   trueFraction: record({ was: finite.nullable(), is: finite }).nullable(),
   effortStep: step,
   shareStep: step,
-  cause: choice(['first load', 'ramp step', 'step rule', 'new test', 'back from less', 're-base', 'by hand']),
+  cause: choice(RAISE_CAUSES),
   because: listUpTo(1000, identity<FactId>()),
   cautions: listUpTo(50, sentence),
   needsReason: z.boolean({ error: 'true or false' }),

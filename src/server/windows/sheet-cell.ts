@@ -42,7 +42,7 @@ const pieceCell = (item: CardBouts | CardDrill, road: RoadCard, lines: CellLines
     note: record && noteOn(record, item),
     raise: item.raises[0] ?? null,
     limits: [],
-    says: [...item.working, ...item.says],
+    says: item.says,
     trueFraction: null,
     shoulderExcess: null,
     ceilingLeft: null,
@@ -55,7 +55,7 @@ const pieceCell = (item: CardBouts | CardDrill, road: RoadCard, lines: CellLines
       asksSpeed: asks(item, 'speed'),
       asksHarness: item.kind === 'bouts' && item.harness !== null,
     },
-    hasWorking: false,
+    hasWorking: item.row !== null || (record?.document.workings.some((each) => each.item === item.item) ?? false),
   };
 };
 
