@@ -5,7 +5,7 @@ import { idOf } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { askedTests, testDays, type AskedTest } from './asked-tests.ts';
-import { inventedRoad, LANDING, LAUNCH, tested, withDates } from './invented-road.setup.ts';
+import { inventedRoad, LANDING, LAUNCH, PERSON, tested, withDates } from './invented-road.setup.ts';
 import { planContext } from './plan-context.ts';
 import { roadEnds } from './road-layout.ts';
 import { phaseSpans } from './road-spans.ts';
@@ -131,7 +131,29 @@ test('tests of one day are one day of testing', () => {
     tested(addDays(LAUNCH, -30)),
   );
   expect(testDays(one)).toEqual([
-    { day: addDays(LAUNCH, -40), lifts: ['back-squat'] },
-    { day: addDays(LAUNCH, -30), lifts: ['deadlift', 'back-squat'] },
+    { day: addDays(LAUNCH, -40), lifts: ['back-squat'], others: [] },
+    { day: addDays(LAUNCH, -30), lifts: ['deadlift', 'back-squat'], others: [] },
   ]);
+});
+
+test('tests of endurance and hands are days of testing too', () => {
+  const rest = { what: 'resting heart rate', value: { text: '52', unit: '1/min' } } as const;
+  const one = inventedRoad({ kind: 'tested', person: PERSON, day: addDays(LAUNCH, -30), test: rest }).known;
+  expect(testDays(one)).toEqual([{ day: addDays(LAUNCH, -30), lifts: [], others: ['resting heart rate'] }]);
+});
+
+test('a day about an asked test that is set aside for tests is named', () => {
+  const aside = (day: Day) =>
+    inventedRoad({
+      kind: 'set aside',
+      person: PERSON,
+      from: day,
+      until: day,
+      what: 'test',
+      minutes: 0,
+      text: '',
+    }).known;
+  const at = (day: Day) => asks(aside(day), FAR_BEFORE).find((ask) => ask.day === addDays(LAUNCH, -112))?.setAsideOn;
+  expect(at(addDays(LAUNCH, -110))).toBe(addDays(LAUNCH, -110));
+  expect(at(addDays(LAUNCH, -60))).toBeNull();
 });

@@ -3,6 +3,7 @@ import type { Exercise } from '#domain/catalogue.ts';
 import type { ExerciseId } from '#domain/identity.ts';
 import { ofKind, type Known } from '#domain/known.ts';
 import type { MissionDates } from '#domain/mission-day.ts';
+import type { Test } from '#domain/tested.ts';
 import type { DaySpan, PhaseSpan } from './road-spans.ts';
 
 /**
@@ -29,6 +30,8 @@ export interface AskedTest {
   /** Of those, the ones that were tested about the day. */
   readonly tested: readonly ExerciseId[];
   readonly testedOn: Day | null;
+  /** A day about it that is set aside for tests. */
+  readonly setAsideOn: Day | null;
   /** Last day that still counts as about the day. */
   readonly until: Day;
   readonly state: 'tested' | 'part tested' | 'due' | 'not tested' | 'ahead';
@@ -37,13 +40,19 @@ export interface AskedTest {
 export interface TestDay {
   readonly day: Day;
   readonly lifts: readonly ExerciseId[];
+  /** What was tested beside lifts. */
+  readonly others: readonly Test['what'][];
 }
 
 /** Days on which something was tested, with what. */
 export const testDays = (known: Known): readonly TestDay[] => {
-  const byDay = new Map<Day, Set<ExerciseId>>();
-  for (const { day, exercise } of ofKind(known, 'lifted')) byDay.set(day, (byDay.get(day) ?? new Set()).add(exercise));
-  return [...byDay].map(([day, lifts]) => ({ day, lifts: [...lifts] })).toSorted((a, b) => a.day - b.day);
+  const [lifted, tested] = [ofKind(known, 'lifted'), ofKind(known, 'tested')];
+  const days = [...new Set([...lifted, ...tested].map(({ day }) => day))].toSorted((a, b) => a - b);
+  return days.map((day) => ({
+    day,
+    lifts: [...new Set(lifted.filter((fact) => fact.day === day).map(({ exercise }) => exercise))],
+    others: [...new Set(tested.filter((fact) => fact.day === day).map(({ test }) => test.what))],
+  }));
 };
 
 interface Ask {
@@ -62,9 +71,10 @@ export const askedTests = (
   if (!known.mission) return [];
   const from = firstKnown(known, today);
   const tests = testDays(known);
+  const setAside = ofKind(known, 'set aside').flatMap(({ what, from: first }) => (what === 'test' ? [first] : []));
   return asksOf(known.mission, taperDay(phases), road)
     .filter(({ day, either }) => day >= road.first && addDays(day, either) >= from && day <= road.last)
-    .map((ask) => askedTest(ask, liftsTestedOn(known, phases, tests, ask.day), tests, today));
+    .map((ask) => askedTest(ask, liftsTestedOn(known, phases, tests, ask.day), { tests, setAside, today }));
 };
 
 const taperDay = (phases: readonly PhaseSpan[]): Day | null =>
@@ -136,15 +146,19 @@ const isTested = (exercise: Exercise | undefined): boolean =>
 const askedTest = (
   { day, occasion, either }: Ask,
   lifts: readonly ExerciseId[],
-  tests: readonly TestDay[],
-  today: Day,
+  {
+    tests,
+    setAside,
+    today,
+  }: { readonly tests: readonly TestDay[]; readonly setAside: readonly Day[]; readonly today: Day },
 ): AskedTest => {
   const within = tests.filter((test) => Math.abs(test.day - day) <= either);
   const tested = lifts.filter((lift) => within.some((test) => test.lifts.includes(lift)));
   const newest = within.findLast((test) => test.lifts.some((lift) => tested.includes(lift)));
   const about = { first: addDays(day, -either), last: addDays(day, either) };
   const state = stateOf(about, today, { tested: tested.length, of: lifts.length });
-  return { day, occasion, lifts, tested, testedOn: newest?.day ?? null, until: about.last, state };
+  const setAsideOn = setAside.find((each) => each >= about.first && each <= about.last) ?? null;
+  return { day, occasion, lifts, tested, testedOn: newest?.day ?? null, setAsideOn, until: about.last, state };
 };
 
 const stateOf = (

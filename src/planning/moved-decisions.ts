@@ -63,7 +63,9 @@ interface SignedDay {
 
 /** The days that a fact names, where it is not over and done with. */
 const daysStillAhead = (context: PlanContext, road: Road, fact: Fact, today: Day): readonly SignedDay[] => {
-  if (fact.kind === 'stays') return spanDays(fact.from, fact.until, today);
+  if (fact.kind === 'stays' || fact.kind === 'set aside' || fact.kind === 'road holds')
+    return spanDays(fact.from, fact.until, today);
+  if (fact.kind === 'space walk') return fact.day >= today ? [{ which: 'day', day: fact.day }] : [];
   if (fact.kind === 'restricted')
     return isLifted(context, fact, today) ? [] : [{ which: 'first day', day: fact.restriction.from }];
   return fact.kind === 'decided' ? daysOfDecision(context, road, fact, today) : [];

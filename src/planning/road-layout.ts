@@ -6,12 +6,17 @@ import { daysOfPhase } from '#domain/programme.ts';
 import type { Road } from '#domain/road.ts';
 import { askedTests, testDays, type AskedTest, type TestDay } from './asked-tests.ts';
 import { movedDecisions, type MovedDecision } from './moved-decisions.ts';
+import { roadDose, type DoseAlong } from './dose/road-dose.ts';
 import { planContext, type BindingRestriction, type PlanContext } from './plan-context.ts';
 import { cutUnheld, phaseSpans, staySpans, type DaySpan, type PhaseSpan, type StaySpan } from './road-spans.ts';
+import { holdsOfRoad, type HoldOfRoad } from './time/holds-of-road.ts';
+import { shortWeeks, type ShortWeeks } from './time/short-weeks.ts';
+import { walksOfRoad, type WalkOfRoad } from './time/walks-of-road.ts';
 import { mondayOf, phaseTime, roadWeeks, standingCards, type PhaseTime, type RoadWeek } from './road-weeks.ts';
 
 /** A road laid out day by day: everything in it follows from what is known, nothing of it is stored. */
 export interface RoadLayout extends DaySpan {
+  readonly today: Day;
   readonly mission: Mission;
   readonly phases: readonly (PhaseSpan & { readonly time: PhaseTime })[];
   readonly stays: readonly StaySpan[];
@@ -24,6 +29,13 @@ export interface RoadLayout extends DaySpan {
   readonly gaps: readonly PhaseSpan[];
   readonly weeks: readonly RoadWeek[];
   readonly moved: readonly MovedDecision[];
+  readonly setAside: readonly Fact<'set aside'>[];
+  readonly walks: readonly WalkOfRoad[];
+  readonly holds: readonly HoldOfRoad[];
+  /** From today on: weeks with less time than practice asks for, and sessions that have no place. */
+  readonly shortWeeks: readonly ShortWeeks[];
+  readonly unlaid: Road['unlaid'];
+  readonly dose: DoseAlong;
 }
 
 /** Practice: half a year is drawn where nobody has dated the landing. */
@@ -71,8 +83,10 @@ export const roadLayout = (known: Known, road: Road, log: readonly Fact[]): Road
   const phases = phaseSpans(context, ends).flatMap((span) => cutUnheld(span, road.today));
   const cards = standingCards(road);
   const tests = testDays(known);
+  const weeks = roadWeeks(ends, phases, cards);
   return {
     ...ends,
+    today: road.today,
     mission: known.mission,
     phases: phases.map((span) => ({ ...span, time: phaseTime(span, cards) })),
     stays: staySpans(context, ends),
@@ -81,8 +95,14 @@ export const roadLayout = (known: Known, road: Road, log: readonly Fact[]): Road
     asked: askedTests(known, phases, ends, road.today),
     restrictions: restrictionsWithin(context, ends),
     gaps: phases.filter((span) => isGap(span, road.today)),
-    weeks: roadWeeks(ends, phases, cards),
+    weeks,
     moved: movedDecisions(context, road, log, road.today),
+    setAside: context.calendar.setAside.filter(({ from, until }) => from <= ends.last && until >= ends.first),
+    walks: walksOfRoad(context, road.today).filter(({ fact: { day } }) => day >= ends.first && day <= ends.last),
+    holds: holdsOfRoad(context, ends.last),
+    shortWeeks: shortWeeks(context, mondayOf(road.today), ends.last),
+    unlaid: road.unlaid,
+    dose: roadDose(known, road, weeks, phases, cards),
   };
 };
 

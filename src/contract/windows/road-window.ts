@@ -61,9 +61,46 @@ export interface RoadWeekLine extends RoadSpan {
 
 /** What the road says that needs a word, and where something can be done about it. */
 export interface RoadSentence {
-  readonly kind: 'dates' | 'gap' | 'test' | 'time';
+  readonly kind: 'dates' | 'seat' | 'hold' | 'walk' | 'gap' | 'test' | 'window' | 'time' | 'dose';
   readonly says: string;
-  readonly link: { readonly to: 'record' | 'programmes' | 'sheet' | 'test'; readonly says: string } | null;
+  readonly link: { readonly to: RoadLink; readonly says: string } | null;
+}
+
+/** Where something is done: the sheet, the programmes, or a form of the record. */
+export type RoadLink =
+  | 'sheet'
+  | 'programmes'
+  | 'desk'
+  | 'mission dates'
+  | 'test'
+  | 'weekly minutes'
+  | 'days set aside'
+  | 'space walk'
+  | 'road hold';
+
+export interface RoadWalk {
+  readonly day: Day;
+  readonly missionDay: string;
+  readonly state: 'ahead' | 'to be looked at' | 'not sound' | 'sound' | 'not in flight';
+  readonly says: string;
+}
+
+/** One thing that is counted week by week, in the order of the road's weeks. */
+export interface RoadDoseLine {
+  readonly id: string;
+  readonly label: string;
+  readonly unit: 'sets' | 'min' | 'steps' | 'kg';
+  readonly planned: readonly number[];
+  /** Weeks of which something was recorded, by their place. */
+  readonly done: readonly (readonly [week: number, amount: number])[];
+  /** Weeks that should hold at least so much, first and last place. */
+  readonly floors: readonly (readonly [first: number, last: number, floor: number])[];
+}
+
+export interface RoadDose {
+  readonly lines: readonly RoadDoseLine[];
+  /** Minutes of endurance of every week: light, moderate, vigorous and harder. */
+  readonly zones: readonly (readonly [light: number, moderate: number, vigorous: number])[];
 }
 
 /** A decision whose day lies elsewhere since a date moved. */
@@ -88,6 +125,10 @@ export interface RoadDrawn extends RoadSpan {
   readonly asks: readonly RoadAsk[];
   readonly restrictions: readonly RoadBar[];
   readonly adjustments: readonly RoadBar[];
+  readonly setAside: readonly RoadBar[];
+  readonly holds: readonly RoadBar[];
+  readonly walks: readonly RoadWalk[];
+  readonly dose: RoadDose;
   readonly weeks: readonly RoadWeekLine[];
   readonly sentences: readonly RoadSentence[];
   readonly moved: readonly RoadMoved[];

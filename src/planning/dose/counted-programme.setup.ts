@@ -120,3 +120,11 @@ export const COUNTED = takeUp({
     phase('main flight', { first: { from: 'launch', days: 0 }, last: null }, 'resistive machine'),
   ],
 });
+
+/** The same week without its endurance. */
+export const LIFTS_ONLY = takeUp({
+  ...COUNTED,
+  programme: idOf('lifts-only'),
+  name: 'Lifts only',
+  phases: COUNTED.phases.map((each) => ({ ...each, sessions: each.sessions.slice(0, 1) })),
+});

@@ -1,5 +1,6 @@
 import { addDays, type Day } from '#units/day.ts';
 import { ofKind, type Known } from '#domain/known.ts';
+import type { RoadLayout } from '#planning/road-layout.ts';
 import type { RoadBar, RoadSpan } from '#contract/windows/road-window.ts';
 import { recordSays } from './record-says.ts';
 import { restrictionsOf } from './sheet-strips.ts';
@@ -44,3 +45,21 @@ const barWithin = (drawn: RoadSpan, from: Day, until: Day | null, says: string):
     },
   ];
 };
+
+/** Travel, rest, hand-over and the rest of what takes days, with the minutes that are left of them. */
+export const setAsideBars = (layout: RoadLayout): readonly RoadBar[] =>
+  layout.setAside.flatMap(({ what, from, until, minutes, text }) => {
+    const left = minutes === 0 ? '' : `, ${minutes} min a day left`;
+    return barWithin(layout, from, until, `${what}${left}${text === '' ? '' : `: ${text}`}`);
+  });
+
+export const holdBars = (layout: RoadLayout): readonly RoadBar[] =>
+  layout.holds.flatMap(({ fact, first, last, phase }) => {
+    const bars = barWithin(
+      layout,
+      first,
+      last,
+      `holds${phase === null ? '' : ` in ${phase}`}${fact.text === '' ? '' : `: ${fact.text}`}`,
+    );
+    return bars.map((bar) => ({ ...bar, isOpen: fact.until === null }));
+  });

@@ -1,22 +1,32 @@
 import { isoOfDay, type Day } from '#units/day.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { PersonId } from '#domain/identity.ts';
+import type { Known } from '#domain/known.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { datesOverTime } from '#planning/mission-dates.ts';
+import type { ProgrammeItem } from '#domain/programme.ts';
 import type { RoadLayout } from '#planning/road-layout.ts';
 import type { PhaseSpan } from '#planning/road-spans.ts';
+import { holdSentences, seatSentences, unlaidSentences, walkSentences, windowSentences } from './road-day-sentences.ts';
+import { doseSentences } from './road-dose-window.ts';
 import { showFirstDay } from './road-marks.ts';
 import type { RoadSentence } from '#contract/windows/road-window.ts';
 
 const WEEK = 7;
 
 /** What the road says that needs a word: moved dates, an open landing, what nobody planned, tests due, time. */
-export const roadSentences = (layout: RoadLayout, log: readonly Fact[], person: PersonId): readonly RoadSentence[] => [
-  ...movedDates(layout, log, person),
+export const roadSentences = (layout: RoadLayout, log: readonly Fact[], known: Known): readonly RoadSentence[] => [
+  ...movedDates(layout, log, known.person),
   ...landingSentences(layout),
+  ...seatSentences(known, log),
+  ...holdSentences(layout),
+  ...walkSentences(layout),
   ...layout.gaps.map((gap) => gapSentence(layout, gap)),
   ...testSentences(layout),
+  ...windowSentences(layout),
+  ...unlaidSentences(layout),
   ...timeSentences(layout),
+  ...doseSentences(layout),
 ];
 
 const movedDates = ({ mission }: RoadLayout, log: readonly Fact[], person: PersonId): readonly RoadSentence[] => {
@@ -47,7 +57,7 @@ const landingSentences = ({ mission: { landing } }: RoadLayout): readonly RoadSe
       {
         kind: 'dates',
         says: 'Landing is not dated: half a year of flight is drawn and left open, and nothing that counts from landing has a day.',
-        link: { to: 'record', says: 'Date it' },
+        link: { to: 'mission dates', says: 'Date it' },
       },
     ];
   return landing.earliest === landing.latest
@@ -75,13 +85,13 @@ const gapSentence = ({ mission }: RoadLayout, { first, last, side }: PhaseSpan):
 const testSentences = ({ asked, mission }: RoadLayout): readonly RoadSentence[] =>
   asked
     .filter(({ state }) => state === 'due')
-    .map(({ day, until }) => ({
+    .map(({ day, until, setAsideOn }) => ({
       kind: 'test',
-      says: `Tests are due about ${showMissionDay(mission, day)}, ${isoOfDay(day)}, and until ${showMissionDay(mission, until)}.`,
+      says: `Tests are due about ${showMissionDay(mission, day)}, ${isoOfDay(day)}, and until ${showMissionDay(mission, until)}.${setAsideOn === null ? ' Set a day aside for them, and the two days before it are light.' : ''}`,
       link: { to: 'test', says: 'Type them in' },
     }));
 
-/** One sentence over all phases that hold less than practice asks for: only the resistive part is planned so far. */
+/** One sentence over all phases whose programme holds less than practice asks for. */
 const timeSentences = ({ phases }: RoadLayout): readonly RoadSentence[] => {
   const short = phases.filter(
     ({ held, time }) => held !== null && time.practiceAWeek !== null && time.reservedAWeek < time.practiceAWeek,
@@ -90,11 +100,18 @@ const timeSentences = ({ phases }: RoadLayout): readonly RoadSentence[] => {
   const parts = short.map(
     ({ held, time }) => `${held?.phase.name ?? ''} ${time.reservedAWeek} of ${time.practiceAWeek}`,
   );
+  const without = short.filter(({ held }) => !held?.phase.sessions.some(({ items }) => items.some(isBouts)));
+  const why =
+    without.length === 0
+      ? ''
+      : ` Their programmes hold no endurance: ${without.map(({ held }) => held?.phase.name ?? '').join(', ')}.`;
   return [
     {
       kind: 'time',
-      says: `Minutes a week that are reserved, of those that practice asks for: ${parts.join('; ')}. What is missing is endurance, which is not planned here yet: resistive sessions alone are counted.`,
-      link: null,
+      says: `Minutes a week that are reserved, of those that practice asks for: ${parts.join('; ')}.${why}`,
+      link: { to: 'programmes', says: 'Look at them' },
     },
   ];
 };
+
+const isBouts = ({ kind }: ProgrammeItem): boolean => kind === 'bouts';

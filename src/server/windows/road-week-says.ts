@@ -23,6 +23,7 @@ export const weekSays = (layout: RoadLayout, week: RoadWeek): string => {
       : []),
     ...(tests > 0 ? [`Tested on ${tests} ${tests === 1 ? 'day' : 'days'}.`] : []),
     ...(asks > 0 ? ['A test is asked for.'] : []),
+    ...daysSay(layout, week),
   ].join(' ');
 };
 
@@ -37,5 +38,18 @@ const cardsSay = (counts: Counts): string => {
 const minutesSay = ({ minutes, practice }: RoadWeek): string => {
   const taken = Math.round(sumOf(minutes));
   const asked = practice === null ? '' : `; practice asks for ${Math.round(practice)} of all exercise`;
-  return taken === 0 && practice === null ? '' : `${taken} min resistive${asked}.`;
+  return taken === 0 && practice === null ? '' : `${taken} min of cards${asked}.`;
+};
+
+/** What takes days of the week: set aside, space walks, holds, sessions without a place. */
+const daysSay = ({ mission, setAside, walks, holds, unlaid }: RoadLayout, week: DaySpan): readonly string[] => {
+  const aside = setAside.filter(({ from, until }) => meets({ first: from, last: until }, week)).map(({ what }) => what);
+  return [
+    ...(aside.length > 0 ? [`Set aside: ${[...new Set(aside)].join(', ')}.`] : []),
+    ...walks
+      .filter(({ fact: { day } }) => meetsDay(day, week))
+      .map(({ fact: { day } }) => `Space walk on ${showMissionDay(mission, day)}.`),
+    ...(holds.some((hold) => meets(hold, week)) ? ['The road holds.'] : []),
+    ...unlaid.filter(({ day }) => meetsDay(day, week)).map(({ title }) => `${title} has no place.`),
+  ];
 };

@@ -47,7 +47,6 @@ test('what nobody planned is said, with the way to where it can be', async () =>
   const gap = sentences.find(({ kind }) => kind === 'gap');
   expect(gap?.says).toMatch(/^No programme holds from 2031-10-22 to .* \(R\+0 to R\+\d+\): 7 weeks after landing\./);
   expect(gap?.link?.to).toBe('programmes');
-  expect(sentences.find(({ kind }) => kind === 'time')?.says).toMatch(/endurance, which is not planned here yet/);
 });
 
 test('a slip is said with its days and its reason, and a decision that it leaves behind is listed', async () => {

@@ -1,17 +1,20 @@
-import { isoOfDay, type Day } from '#units/day.ts';
+import { addDays, isoOfDay, type Day } from '#units/day.ts';
 import type { ExerciseId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { derive } from '#planning/derive.ts';
 import type { AskedTest } from '#planning/asked-tests.ts';
 import type { MovedDecision, PlaceOnRoad } from '#planning/moved-decisions.ts';
+import { LIGHT_DAYS_BEFORE_TESTS } from '#planning/time/light-day.ts';
 import { roadEnds, roadLayout, type RoadLayout } from '#planning/road-layout.ts';
 import type { RoadWeek } from '#planning/road-weeks.ts';
 import type { Snapshot } from '#actions/snapshot.ts';
 import type { RoadAsk, RoadDrawn, RoadMoved, RoadPhase, RoadWindow } from '#contract/windows/road-window.ts';
 import { isOurs, personHead } from './person-head.ts';
 import { recordSays } from './record-says.ts';
-import { adjustmentBars, restrictionBars } from './road-bars.ts';
+import { adjustmentBars, holdBars, restrictionBars, setAsideBars } from './road-bars.ts';
+import { walkOf } from './road-day-sentences.ts';
+import { doseOf } from './road-dose-window.ts';
 import { marksOf, showFirstDay } from './road-marks.ts';
 import { roadSentences } from './road-sentences.ts';
 import { weekSays } from './road-week-says.ts';
@@ -55,17 +58,21 @@ const drawn = (layout: RoadLayout, known: Known, { log }: Snapshot): RoadDrawn =
       name: (site && known.house.sites.get(site)?.name) ?? 'nowhere known',
       isSaid,
     })),
-    tests: layout.tests.map(({ day, lifts }) => ({
+    tests: layout.tests.map(({ day, lifts, others }) => ({
       day,
       missionDay: showMissionDay(mission, day),
-      lifts: names(lifts),
+      lifts: [...names(lifts), ...others],
     })),
     testsBefore: layout.testsBefore,
     asks: layout.asked.map((ask) => askOf(layout, ask)),
     restrictions: restrictionBars(known, layout),
     adjustments: adjustmentBars(known, layout),
+    setAside: setAsideBars(layout),
+    holds: holdBars(layout),
+    walks: layout.walks.map((walk) => walkOf(layout, walk)),
+    dose: doseOf(layout.dose),
     weeks: layout.weeks.map((week) => weekLine(layout, week)),
-    sentences: roadSentences(layout, log, known.person),
+    sentences: roadSentences(layout, log, known),
     moved: layout.moved.map((each) => movedOf(each, known)),
   };
 };
@@ -95,7 +102,12 @@ const askOf = ({ mission }: RoadLayout, ask: AskedTest): RoadAsk => ({
   says: askSays(ask, (on) => showMissionDay(mission, on)),
 });
 
-const askSays = ({ state, tested, testedOn, lifts, until }: AskedTest, show: (on: Day) => string): string => {
+const askSays = (ask: AskedTest, show: (on: Day) => string): string => {
+  const { state, tested, testedOn, lifts, until, setAsideOn } = ask;
+  const aside =
+    setAsideOn === null
+      ? ''
+      : `; ${show(setAsideOn)} is set aside, light from ${show(addDays(setAsideOn, -LIGHT_DAYS_BEFORE_TESTS))}`;
   const kept =
     testedOn === null ? null : `${tested.length} of ${lifts.length} lifts tested, the last on ${show(testedOn)}`;
   switch (state) {
@@ -103,11 +115,11 @@ const askSays = ({ state, tested, testedOn, lifts, until }: AskedTest, show: (on
     case 'part tested':
       return kept ?? '';
     case 'due':
-      return `due, until ${show(until)}${kept === null ? '' : `; ${kept}`}`;
+      return `due, until ${show(until)}${kept === null ? '' : `; ${kept}`}${aside}`;
     case 'not tested':
       return 'passed without a test';
     case 'ahead':
-      return kept ?? 'ahead';
+      return `${kept ?? 'ahead'}${aside}`;
   }
 };
 

@@ -24,7 +24,7 @@ export const Row = ({ label, hint, children }: RowProps) => (
 );
 
 export interface Bar extends Labelled {
-  readonly look: 'phase' | 'none' | 'thin' | 'assumed' | 'stop' | 'caution';
+  readonly look: 'phase' | 'none' | 'thin' | 'assumed' | 'aside' | 'stop' | 'caution';
   readonly title: string;
   readonly isOpen: boolean;
 }

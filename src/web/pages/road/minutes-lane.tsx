@@ -21,7 +21,7 @@ export const MinutesLane = ({ road }: { readonly road: RoadDrawn }) => {
   const most =
     HEADROOM * Math.max(1, ...road.weeks.flatMap(({ minutes, practice }) => [totalOf(minutes), practice ?? 0]));
   return (
-    <Row label="Minutes a week" hint="resistive cards; line: all exercise, by practice">
+    <Row label="Minutes a week" hint="of cards; line: practice">
       <svg className={styles['minutes']} role="img" aria-label={saysOf(road)}>
         <Hatch id={hatch} />
         {road.weeks.map((week) => (

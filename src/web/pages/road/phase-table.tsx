@@ -46,8 +46,7 @@ export const PhaseTable = ({ phases, today }: { readonly phases: readonly RoadPh
     <p className="soft small">
       Sessions and minutes are a week’s. Reserved: the programme’s blocks. Cards take: true minutes with set-up, rests
       and stowing. Practice asks of all exercise: before launch two blocks of two hours or four single hours a week, in
-      flight 150 minutes a day; a taper and the quarantine are meant to hold less. Only the resistive part is planned
-      here yet.
+      flight 150 minutes a day; a taper and the quarantine are meant to hold less.
     </p>
   </>
 );

@@ -5,6 +5,9 @@ import { datesInWords } from './dates-in-words.ts';
 import { Legend } from './legend.tsx';
 import { RoadAxis, RoadLines } from './road-axis.tsx';
 import { BarLane, PhaseLane, ProgrammeLane, SiteLane } from './bar-lanes.tsx';
+import { AsideLane, WalkLane } from './day-lanes.tsx';
+import { DoseLanes } from './dose-lanes.tsx';
+import { doseInWords } from './dose-paths.ts';
 import { MinutesLane } from './minutes-lane.tsx';
 import { roadScale } from './road-scale.ts';
 import { TestLane } from './test-lane.tsx';
@@ -35,10 +38,14 @@ export function RoadChart({ road, today }: RoadChartProps) {
           <PhaseLane road={road} today={today} />
           <ProgrammeLane road={road} />
           <SiteLane road={road} />
+          <AsideLane road={road} label="Holds" bars={road.holds} />
+          <AsideLane road={road} label="Set aside" bars={road.setAside} />
+          <WalkLane road={road} />
           <TestLane road={road} />
           <BarLane road={road} label="Restrictions" bars={road.restrictions} tone="stop" />
           <BarLane road={road} label="Adjustments" bars={road.adjustments} tone="caution" />
           <MinutesLane road={road} />
+          <DoseLanes road={road} />
           <div className={`${styles['lane'] ?? ''} on-screen`}>
             <label className={styles['label']} htmlFor="road-week">
               Read a week
@@ -56,11 +63,23 @@ export function RoadChart({ road, today }: RoadChartProps) {
           </div>
         </div>
       </section>
-      <p className={`${styles['reading'] ?? ''} on-screen`}>{week && datesInWords(week.says)}</p>
+      <p className={`${styles['reading'] ?? ''} on-screen`}>
+        {week && datesInWords(week.says)} {doseSays(road, Math.min(at, road.weeks.length - 1))}
+      </p>
       <Legend />
     </div>
   );
 }
+
+const doseSays = ({ dose }: RoadDrawn, week: number): string => {
+  const words = doseInWords(dose.lines, week);
+  const [light, moderate, vigorous] = dose.zones[week] ?? [0, 0, 0];
+  const zones =
+    light + moderate + vigorous === 0
+      ? ''
+      : ` Endurance by zone: ${light} min light, ${moderate} moderate, ${vigorous} vigorous.`;
+  return words === '' ? zones.trim() : `Dose: ${words}.${zones}`;
+};
 
 /** A third of the way in, where the road is wider than the page. */
 const useScrolledTo = (hundredths: number) => {

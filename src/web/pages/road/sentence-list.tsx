@@ -1,5 +1,5 @@
 import { Link } from 'wouter';
-import type { RoadSentence } from '#contract/windows/road-window.ts';
+import type { RoadLink, RoadSentence } from '#contract/windows/road-window.ts';
 import { datesInWords } from './dates-in-words.ts';
 import styles from './road-page.module.css';
 
@@ -30,20 +30,30 @@ export const SentenceList = ({ sentences, person }: SentenceListProps) =>
 
 const WORDS: Readonly<Record<RoadSentence['kind'], string>> = {
   dates: 'Dates.',
+  seat: 'Seat.',
+  hold: 'Hold.',
+  walk: 'Space walk.',
   gap: 'Nothing planned.',
   test: 'Tests.',
+  window: 'Windows.',
   time: 'Time.',
+  dose: 'Dose.',
 };
 
-const addressOf = (to: NonNullable<RoadSentence['link']>['to'], person: string): string => {
+const addressOf = (to: RoadLink, person: string): string => {
   switch (to) {
     case 'programmes':
       return '/programmes';
-    case 'record':
-      return `/people/${person}/record?record=mission%20dates`;
-    case 'test':
-      return `/people/${person}/record?record=test`;
+    case 'desk':
+      return '/';
     case 'sheet':
       return `/people/${person}`;
+    case 'mission dates':
+    case 'test':
+    case 'weekly minutes':
+    case 'days set aside':
+    case 'space walk':
+    case 'road hold':
+      return `/people/${person}/record?record=${encodeURIComponent(to)}`;
   }
 };
