@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { FactBody } from '#domain/fact.ts';
 import { idOf } from '#domain/identity.ts';
-import { logOf } from '#domain/invented-log.setup.ts';
+import { logOf, type Line } from '#domain/invented-log.setup.ts';
 import { houseAt } from '#domain/known.ts';
 import { endOfLog } from '#domain/log.ts';
 import { MACHINE } from '#contract/facts/any-issued-card.setup.ts';
@@ -17,7 +17,7 @@ const signs = (name: string): FactBody => ({
   signer: { id: idOf('ingrid'), name, role: 'specialist', signsFor: null, from: null, until: null },
 });
 
-const historyOf = (...lines: Parameters<typeof logOf>) => {
+const historyOf = (...lines: readonly Line[]) => {
   const log = logOf(...lines);
   const snapshot = { log, house: houseAt(log, endOfLog(log)) } as unknown as Snapshot;
   return houseHistories(snapshot).of('machine', MACHINE.id);

@@ -1,10 +1,13 @@
 import { useState } from 'react';
+import type { Problem } from '#contract/problem.ts';
+import type { HouseWindow } from '#contract/windows/house-window.ts';
 import type { RecordWindow } from '#contract/windows/record-window.ts';
 import { Button, Choice, Field, Fields } from '../../parts/parts.ts';
 import { FactForm, useFactForm, type Build, type FormProps } from './fact-form.tsx';
 import styles from './record-page.module.css';
 import { SideChoice } from './test-form.tsx';
 import {
+  emptySetting,
   fieldsOfSettings,
   lastSettings,
   rowsFor,
@@ -49,26 +52,15 @@ export function SetUpForm({ person, house, record, correcting, onDone }: SetUpFo
       correcting={correcting}
       onCancel={onDone}
     >
-      <Fields>
-        <Choice
-          label="Machine"
-          name="machine"
-          value={machine}
-          onChange={(id) => choose(id, exercise)}
-          options={house.machines.map(({ id, name, gravity }) => ({ value: id, label: `${name} (${gravity})` }))}
-          nothing="choose …"
-          problems={form.problems}
-        />
-        <Choice
-          label="Exercise"
-          name="exercise"
-          value={exercise}
-          onChange={(id) => choose(machine, id)}
-          options={exercises.map(({ id, name }) => ({ value: id, label: name }))}
-          nothing="choose …"
-          problems={form.problems}
-        />
-      </Fields>
+      <WhereFields
+        machines={house.machines}
+        machine={machine}
+        onMachine={(id) => choose(id, exercise)}
+        exercises={exercises}
+        exercise={exercise}
+        onExercise={(id) => choose(machine, id)}
+        problems={form.problems}
+      />
       {rows.map((row, place) => (
         <SettingRow
           key={row.key}
@@ -83,19 +75,48 @@ export function SetUpForm({ person, house, record, correcting, onDone }: SetUpFo
         An empty value leaves the line out. What is recorded here stands for this person on this machine until the next
         time, and is printed on the cards that are issued from now on.
       </p>
-      <Button
-        onPress={() => setRows((before) => [...before, { key: crypto.randomUUID(), field: '', value: '', side: '' }])}
-      >
-        Add a setting
-      </Button>
+      <Button onPress={() => setRows((before) => [...before, emptySetting(crypto.randomUUID())])}>Add a setting</Button>
     </FactForm>
   );
 }
 
+interface WhereFieldsProps {
+  readonly machines: HouseWindow['machines'];
+  readonly machine: string;
+  readonly onMachine: (id: string) => void;
+  readonly exercises: HouseWindow['exercises'];
+  readonly exercise: string;
+  readonly onExercise: (id: string) => void;
+  readonly problems: readonly Problem[];
+}
+
+const WhereFields = (props: WhereFieldsProps) => (
+  <Fields>
+    <Choice
+      label="Machine"
+      name="machine"
+      value={props.machine}
+      onChange={props.onMachine}
+      options={props.machines.map(({ id, name, gravity }) => ({ value: id, label: `${name} (${gravity})` }))}
+      nothing="choose …"
+      problems={props.problems}
+    />
+    <Choice
+      label="Exercise"
+      name="exercise"
+      value={props.exercise}
+      onChange={props.onExercise}
+      options={props.exercises.map(({ id, name }) => ({ value: id, label: name }))}
+      nothing="choose …"
+      problems={props.problems}
+    />
+  </Fields>
+);
+
 interface SettingRowProps {
   readonly row: TypedSetting;
   readonly place: number;
-  readonly problems: ReturnType<typeof useFactForm>['problems'];
+  readonly problems: readonly Problem[];
   readonly onPut: (after: Partial<TypedSetting>) => void;
   readonly onLeaveOut: () => void;
 }

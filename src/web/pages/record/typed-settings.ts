@@ -28,6 +28,8 @@ export const rowsFor = (settings: readonly Setting[], named: readonly string[]):
     .map((field) => ({ key: `named ${field}`, field, value: '', side: '' })),
 ];
 
+export const emptySetting = (key: string): TypedSetting => ({ key, field: '', value: '', side: '' });
+
 export const settingsWithout = (rows: readonly TypedSetting[], key: string): readonly TypedSetting[] =>
   rows.filter((row) => row.key !== key);
 

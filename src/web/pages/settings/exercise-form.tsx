@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Problem } from '#contract/problem.ts';
 import type { ExerciseSetting, SettingsWindow } from '#contract/windows/settings-window.ts';
 import { exerciseWarnings } from '#domain/exercise-change.ts';
-import { Dialog } from '../../parts/parts.ts';
+import { GuardedDialog } from './guarded-dialog.tsx';
 import { ChangeForm, useChange, type BuildChange } from './change-form.tsx';
 import { ExerciseFields } from './exercise-fields.tsx';
 import { ExerciseWordFields } from './exercise-word-fields.tsx';
@@ -25,9 +25,9 @@ interface ExerciseDialogProps {
 
 export function ExerciseDialog({ doing, settings, onDone }: ExerciseDialogProps) {
   return (
-    <Dialog title={titleOf(doing)} isOpen onClose={() => onDone(null)}>
+    <GuardedDialog title={titleOf(doing)} onClose={() => onDone(null)}>
       <ExerciseForm doing={doing} settings={settings} onDone={onDone} />
-    </Dialog>
+    </GuardedDialog>
   );
 }
 

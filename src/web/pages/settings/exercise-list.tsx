@@ -1,4 +1,5 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { Link } from 'wouter';
 import type { SettingsWindow } from '#contract/windows/settings-window.ts';
 import { PATTERNS } from '#domain/catalogue.ts';
@@ -8,6 +9,7 @@ import { ExerciseDialog, type ExerciseDoing } from './exercise-form.tsx';
 import { ALL_KINDS } from './exercise-words.ts';
 import styles from './exercises.module.css';
 import { foundExercises, type Looked } from './found-exercises.ts';
+import { addressed, goToAddress } from './go-to-address.ts';
 
 interface ExerciseListProps {
   readonly settings: SettingsWindow;
@@ -16,7 +18,7 @@ interface ExerciseListProps {
 
 /** Every exercise under its pattern: a line each, and under the line all that is known of it. */
 export function ExerciseList({ settings, onSaid }: ExerciseListProps) {
-  const [looked, setLooked] = useState<Looked>({ text: '', kind: '' });
+  const [looked, setLooked] = useLooked();
   const [doing, setDoing] = useState<ExerciseDoing | null>(null);
   const { exercises } = settings;
   const found = foundExercises(exercises, looked);
@@ -59,6 +61,25 @@ export function ExerciseList({ settings, onSaid }: ExerciseListProps) {
     </section>
   );
 }
+
+const EVERYTHING: Looked = { text: '', kind: '' };
+
+/** What is looked for. A link to an exercise that it leaves out shows everything again. */
+const useLooked = () => {
+  const [looked, setLooked] = useState(EVERYTHING);
+  useEffect(() => {
+    const show = (): void => {
+      if (document.getElementById(addressed()) !== null) return;
+      flushSync(() => setLooked(EVERYTHING));
+      goToAddress();
+    };
+    addEventListener('hashchange', show);
+    return () => {
+      removeEventListener('hashchange', show);
+    };
+  }, []);
+  return [looked, setLooked] as const;
+};
 
 interface LookingProps {
   readonly looked: Looked;

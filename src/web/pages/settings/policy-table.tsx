@@ -3,7 +3,8 @@ import { dayFromIso } from '#units/day.ts';
 import type { SettingsWindow } from '#contract/windows/settings-window.ts';
 import { POLICY_TERMS } from '#domain/policy-terms.ts';
 import { DEFAULT_POLICIES, type Policies } from '#domain/policies.ts';
-import { Button, dateWithYear, Dialog, join, Table } from '../../parts/parts.ts';
+import { Button, dateWithYear, join, Table } from '../../parts/parts.ts';
+import { GuardedDialog } from './guarded-dialog.tsx';
 import { standingFor } from './policy-fact.ts';
 import { PolicyForm } from './policy-form.tsx';
 import { POLICY_WORDS, shownPolicy } from './policy-words.ts';
@@ -39,7 +40,7 @@ export function PolicyTable({ settings, onSaid }: PolicyTableProps) {
         </tbody>
       </Table>
       {name !== null && (
-        <Dialog title={POLICY_WORDS[name].title} isOpen onClose={() => setName(null)} place="side">
+        <GuardedDialog title={POLICY_WORDS[name].title} onClose={() => setName(null)} place="side">
           <PolicyForm
             name={name}
             settings={settings}
@@ -48,7 +49,7 @@ export function PolicyTable({ settings, onSaid }: PolicyTableProps) {
               onSaid(said);
             }}
           />
-        </Dialog>
+        </GuardedDialog>
       )}
     </section>
   );

@@ -5,6 +5,7 @@ import type { SettingsWindow } from '#contract/windows/settings-window.ts';
 import { Await, Page } from '../../parts/parts.ts';
 import { useHouse, useWindow } from '../../windows.ts';
 import { ExerciseList } from './exercise-list.tsx';
+import { goToAddress } from './go-to-address.ts';
 import { PolicyTable } from './policy-table.tsx';
 import styles from './settings-page.module.css';
 import { Signers } from './signers.tsx';
@@ -51,7 +52,6 @@ function Settings({ house, settings }: SettingsProps) {
   );
 }
 
-/** An address such as settings#back-squat is drawn after the browser looked for it, and what it names is folded. */
 const useGoToAddress = (): void => {
   useEffect(() => {
     goToAddress();
@@ -60,10 +60,4 @@ const useGoToAddress = (): void => {
       removeEventListener('hashchange', goToAddress);
     };
   }, []);
-};
-
-const goToAddress = (): void => {
-  const named = document.getElementById(decodeURIComponent(location.hash.slice(1)));
-  if (named instanceof HTMLDetailsElement) named.open = true;
-  named?.scrollIntoView();
 };

@@ -2,7 +2,8 @@ import { useState } from 'react';
 import type { SettingsWindow } from '#contract/windows/settings-window.ts';
 import type { Signer } from '#domain/fact.ts';
 import type { Day } from '#units/day.ts';
-import { Button, dateWithYear, Dialog, Table } from '../../parts/parts.ts';
+import { Button, dateWithYear, Table } from '../../parts/parts.ts';
+import { GuardedDialog } from './guarded-dialog.tsx';
 import { EndDeputyForm } from './end-deputy-form.tsx';
 import { History } from './history.tsx';
 import styles from './settings-page.module.css';
@@ -56,13 +57,18 @@ export function Signers({ settings, today, onSaid }: SignersProps) {
       </Table>
       <Button onPress={() => setDoing({ kind: 'add' })}>Add a signer or deputy</Button>
       {doing !== null && (
-        <Dialog title={titleOf(doing)} isOpen onClose={() => setDoing(null)} place="side">
+        <GuardedDialog title={titleOf(doing)} onClose={() => setDoing(null)} place="side">
           {doing.kind === 'end' ? (
             <EndDeputyForm of={doing.of} today={today} onDone={done} />
           ) : (
-            <SignerForm settings={settings} of={doing.kind === 'change' ? doing.of : null} onDone={done} />
+            <SignerForm
+              settings={settings}
+              of={doing.kind === 'change' ? doing.of : null}
+              today={today}
+              onDone={done}
+            />
           )}
-        </Dialog>
+        </GuardedDialog>
       )}
     </section>
   );

@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import type { HouseWindow } from '#contract/windows/house-window.ts';
 import type { MachineSetting, SettingsWindow } from '#contract/windows/settings-window.ts';
-import { Button, Dialog, Empty } from '../../parts/parts.ts';
+import { Button, Empty } from '../../parts/parts.ts';
+import { GuardedDialog } from './guarded-dialog.tsx';
 import { CalibrationForm } from './calibration-form.tsx';
 import { MachineForm } from './machine-form.tsx';
 import { MachineTable } from './machine-table.tsx';
-import { BackInServiceForm, OutOfServiceForm } from './service-form.tsx';
+import { BackInServiceForm, OutOfServiceForm } from './outage-form.tsx';
 import { SiteForm } from './site-form.tsx';
 import { SITE_PLACES } from './machine-fields.tsx';
 import styles from './settings-page.module.css';
@@ -62,9 +63,9 @@ export function SitesAndMachines({ house, settings, onSaid }: SitesAndMachinesPr
         <Button onPress={() => setDoing({ kind: 'new site' })}>New site</Button>
       </div>
       {doing !== null && (
-        <Dialog title={titleOf(doing)} isOpen onClose={() => setDoing(null)} place={placeOf(doing)}>
+        <GuardedDialog title={titleOf(doing)} onClose={() => setDoing(null)} place={placeOf(doing)}>
           <FormFor doing={doing} house={house} onDone={done} />
-        </Dialog>
+        </GuardedDialog>
       )}
     </section>
   );

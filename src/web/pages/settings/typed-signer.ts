@@ -22,11 +22,12 @@ export const SIGNER_LABELS: Labels = {
   'signer.until': 'Until',
 };
 
-export const typedSignerOf = (signer: Signer | null): TypedSigner => ({
+/** Somebody new begins today. */
+export const typedSignerOf = (signer: Signer | null, today: Day): TypedSigner => ({
   name: signer?.name ?? '',
   role: signer?.role ?? 'deputy',
   signsFor: signer?.signsFor ?? '',
-  from: isoOrEmpty(signer?.from),
+  from: signer === null ? isoOfDay(today) : isoOrEmpty(signer.from),
   until: isoOrEmpty(signer?.until),
 });
 

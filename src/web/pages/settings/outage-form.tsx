@@ -10,7 +10,7 @@ import type { Labels } from './at-its-field.ts';
 import { CardsBetween } from './cards-between.tsx';
 import { ChangeForm, useChange, type BuildChange } from './change-form.tsx';
 
-interface ServiceFormProps {
+interface OutageFormProps {
   readonly of: MachineSetting;
   readonly today: Day;
   readonly onDone: (said: string | null) => void;
@@ -28,7 +28,7 @@ const machineFact = (machine: Machine, outOfService: Machine['outOfService']): F
 });
 
 /** Out of service from a day, to a day where that is known; new dates where it is out already. */
-export function OutOfServiceForm({ of, today, onDone }: ServiceFormProps) {
+export function OutOfServiceForm({ of, today, onDone }: OutageFormProps) {
   const { machine, history, cards } = of;
   const standing = machine.outOfService;
   const [from, setFrom] = useState(isoOfDay(standing?.from ?? today));
@@ -96,7 +96,7 @@ const outOf = ({ machine, ...typed }: Typed, problems: Problem[]): FactBody | nu
 };
 
 /** In service again from a day on: the days before stay on the sheets. */
-export function BackInServiceForm({ of, today, onDone }: ServiceFormProps) {
+export function BackInServiceForm({ of, today, onDone }: OutageFormProps) {
   const { machine, history } = of;
   const out = machine.outOfService;
   const [on, setOn] = useState(isoOfDay(today));
