@@ -5,8 +5,15 @@ import type { DrillWork } from './programme.ts';
 export const showPiece = (item: CardBouts | CardDrill): string =>
   item.kind === 'bouts' ? showBouts(item) : showDrill(item);
 
+/** The share of body weight is not said: with the load it would tell what somebody weighs. */
 const showBouts = ({ bouts, harness }: CardBouts): string =>
-  [...runsOf(bouts, showBout), ...(harness ? [`harness ${showHarness(harness)}`] : [])].join(' · ');
+  [...runsOf(alikeToTheEnd(bouts), showBout), ...(harness ? [`harness ${showPull(harness)}`] : [])].join(' · ');
+
+/** After the last bout comes the cooling down: its easy time makes no other bout of it. */
+const alikeToTheEnd = (bouts: readonly CardBout[]): readonly CardBout[] => {
+  const before = bouts.at(-2);
+  return bouts.map((bout, place) => (before && place === bouts.length - 1 ? { ...bout, easy: before.easy } : bout));
+};
 
 /** Everything that is set for one bout, without its count. */
 const showBout = (bout: CardBout): string =>
@@ -25,13 +32,27 @@ export const showBoutTargets = ({ heartRate, watts, speed, rpe }: CardBout): rea
   return known.length > 0 ? known : [`RPE ${rpe[0]}–${rpe[1]}`];
 };
 
-export const showHarness = ({ increments, increment, unit, ofBodyWeight }: HarnessPull): string =>
-  `${Number((increments * Number(increment)).toFixed(6))} ${unit} (${Math.round(ofBodyWeight * 100)} % of body weight)`;
+/** For the specialist alone: load and share together tell the body mass. */
+export const showHarness = (harness: HarnessPull): string =>
+  `${showPull(harness)} (${Math.round(harness.ofBodyWeight * 100)} % of body weight)`;
 
+/** "122 lb". */
+export const showPull = ({ increments, increment, unit }: HarnessPull): string =>
+  `${Number((increments * Number(increment)).toFixed(6))} ${unit}`;
+
+/** "3 × 40 s each side"; sides that are asked for different forces stand each for itself. */
 const showDrill = ({ sets }: CardDrill): string => {
+  const ofSide = (side: CardDrillSet['side']): string =>
+    runsOf(
+      sets.filter((set) => set.side === side),
+      showDrillSet,
+    ).join(', ');
   const [first] = sets;
-  const ofSide = sets.filter(({ side }) => side === first?.side);
-  return `${runsOf(ofSide, showDrillSet).join(', ')}${first && first.side !== null ? ' each side' : ''}`;
+  if (!first || first.side === null) return ofSide(null);
+  const [left, right] = [ofSide('left'), ofSide('right')];
+  if (left === right) return `${left} each side`;
+  const bySide = [left === '' ? '' : `${left} left`, right === '' ? '' : `${right} right`];
+  return bySide.filter((text) => text !== '').join(', ');
 };
 
 const showDrillSet = ({ work, force }: CardDrillSet): string =>
