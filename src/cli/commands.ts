@@ -4,5 +4,16 @@ import { card } from './commands/card.ts';
 import { firstWeek } from './commands/first-week.ts';
 import { issue } from './commands/issue.ts';
 import { backup, check, exportAll, restore } from './commands/keeping.ts';
+import { wholeRoad } from './commands/whole-road.ts';
 
-export const COMMANDS: readonly Command[] = [firstWeek, bringInCommand, issue, card, backup, restore, check, exportAll];
+export const COMMANDS: readonly Command[] = [
+  firstWeek,
+  wholeRoad,
+  bringInCommand,
+  issue,
+  card,
+  backup,
+  restore,
+  check,
+  exportAll,
+];

@@ -5,7 +5,7 @@ import type { BringInAnswers } from '#contract/bring-in.ts';
 import { followProgramme } from '#actions/follow-programme.ts';
 import { startEmpty } from '#actions/start-log.ts';
 import { weekText } from '#interchange/plain-text/week-text.ts';
-import { bringInFile } from '../bring-in-file.ts';
+import { bringInAll } from '../bring-in-all.ts';
 import { capacityLines, crossingLines } from '../capacity-lines.ts';
 import {
   done,
@@ -68,31 +68,6 @@ const runInMemory = async (given: Given, world: World, keeping: Keeping, asked: 
   if (person.kind === 'none') return failed(...brought, person.says);
   const cards = await cardsOf(keeping, person.thing, signer, asked);
   return { ...cards, says: [...brought, '', cards.says].join('\n') };
-};
-
-/** Tables lean on each other, some missions on people and some people on missions: each is taken as soon as it is ready. */
-const bringInAll = async (
-  { workplace }: Keeping,
-  world: World,
-  asked: { readonly paths: readonly string[]; readonly signer: SignerId; readonly answers: BringInAnswers },
-): Promise<{ readonly isAll: boolean; readonly says: readonly string[] }> => {
-  const says: string[] = [];
-  let waiting = asked.paths;
-  while (waiting.length > 0) {
-    const refused: string[] = [];
-    const stillWaiting: string[] = [];
-    for (const path of waiting) {
-      const outcome = await bringInFile(workplace, world, { ...asked, path, take: true });
-      if (outcome.kind === 'done') says.push(outcome.says);
-      else {
-        refused.push(outcome.says);
-        stillWaiting.push(path);
-      }
-    }
-    if (stillWaiting.length === waiting.length) return { isAll: false, says: [...says, ...refused] };
-    waiting = stillWaiting;
-  }
-  return { isAll: true, says };
 };
 
 const cardsOf = async (
