@@ -203,7 +203,7 @@ test('one lift of all people is found by its name, walked through and written by
   await page.getByRole('option', { name: /^Back squat all people/ }).click();
   await page.getByRole('grid', { name: 'Back squat, all people' }).waitFor();
   expect(await barriers(page)).toEqual([]);
-  await page.locator('[data-person="0"]').focus();
+  await page.locator('[data-person="0"]:focus').waitFor();
   await press(page, 'ArrowDown', 'ArrowDown');
   const oona = page.locator('[data-person]:focus');
   expect(await oona.innerText()).toContain('Oona Whitlock');
@@ -217,6 +217,34 @@ test('one lift of all people is found by its name, walked through and written by
   await press(page, 'Enter');
   await page.getByRole('heading', { name: 'Oona Whitlock' }).waitFor();
   await expect.poll(() => focused(page).innerText()).toContain('3×6 130');
+  expect(complaints()).toEqual([]);
+});
+
+test('ten people are gone through by keyboard: one key to the next, one each to issue, hold and back off', async () => {
+  const { page, complaints } = watched;
+  await page.goto(`${house.origin}/people/ines-okafor-lund`);
+  const seen = new Set<string>();
+  for (let person = 0; person < 10; person += 1) {
+    await page.locator('[data-place]:focus').or(page.getByText('follows no programme yet')).first().waitFor();
+    const name = await page.getByRole('heading', { level: 1 }).innerText();
+    seen.add(name);
+    if ((await focused(page).count()) > 0) {
+      for (const [key, title] of [
+        ['i', `Issue cards to ${name}`],
+        ['h', /: hold$/],
+        ['b', /: back off 10 %$/],
+      ] as const) {
+        await press(page, key);
+        const dialog = page.getByRole('dialog', { name: title });
+        await dialog.waitFor();
+        await press(page, 'Escape');
+        await dialog.waitFor({ state: 'detached' });
+      }
+    }
+    await press(page, 'n');
+    await page.getByRole('heading', { level: 1, name, exact: true }).waitFor({ state: 'detached' });
+  }
+  expect(seen.size).toBe(10);
   expect(complaints()).toEqual([]);
 });
 

@@ -1,9 +1,10 @@
-import { useState, type FocusEvent, type KeyboardEvent, type ReactNode } from 'react';
+import { useEffect, useState, type FocusEvent, type KeyboardEvent, type ReactNode } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { LiftPerson, LiftSession, LiftWindow } from '#contract/windows/lift-window.ts';
 import { onePlace, selectionAfter, type Bounds } from '../../parts/block/selection.ts';
 import { Button } from '../../parts/button.tsx';
 import { useShortcut } from '../../parts/shortcut.ts';
+import { startAt } from '../sheet/use-range.ts';
 import { WriteLine } from '../sheet/write-line.tsx';
 import { CopyLift } from './copy-lift.tsx';
 import { LiftRow, NEAR } from './lift-row.tsx';
@@ -32,6 +33,7 @@ export const LiftPeople = ({ lift }: { readonly lift: LiftWindow }) => {
     setIsWriting(false);
   };
   const open = (): void => (person ? go(`/people/${person.id}?lift=${lift.exercise}`) : undefined);
+  useEffect(() => startAt('[data-person="0"]'), []);
   useShortcut('e', () => setIsWriting(true));
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Enter' && !(event.target instanceof HTMLAnchorElement)) {

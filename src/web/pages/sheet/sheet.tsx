@@ -11,19 +11,17 @@ import { Opened, type Open } from './opened.tsx';
 import { SheetGrid } from './sheet-grid.tsx';
 import { SheetLegend } from './sheet-legend.tsx';
 import { useEdits, type SheetEdits } from './use-edits.ts';
-import { focusCell, useRange, type Range } from './use-range.ts';
+import { focusCell, startAtCell, useRange, type Range } from './use-range.ts';
 import { CannotWrite, WriteLine } from './write-line.tsx';
 import styles from './panel.module.css';
 
-/** Opened from the page of one lift, the keyboard goes to that lift. */
+/** The keyboard begins at the next session; opened from the page of one lift, at that lift. */
 const useStart = (sheet: SheetWindow): Place => {
   const [search] = useSearchParams();
   const lift = search.get('lift');
   const place = (lift === null ? null : placeOfLift(sheet, lift)) ?? firstPlace(sheet);
   const [start] = useState(place);
-  useEffect(() => {
-    if (lift !== null) focusCell(start);
-  }, [lift, start]);
+  useEffect(() => startAtCell(start), [start]);
   return start;
 };
 

@@ -8,9 +8,21 @@ export const placeOf = (target: EventTarget | null): Place | null => {
   return row === undefined || column === undefined || Number.isNaN(row) ? null : { row, column };
 };
 
+const selectorOf = ({ row, column }: Place): string => `[data-place="${row}:${column}"]`;
+
 /** Gives the keyboard to a cell. */
-export const focusCell = ({ row, column }: Place): void =>
-  document.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`)?.focus();
+export const focusCell = (place: Place): void => document.querySelector<HTMLElement>(selectorOf(place))?.focus();
+
+export const startAtCell = (place: Place): void => startAt(selectorOf(place));
+
+/** The keyboard starts in the grid, unless somebody has put it elsewhere already. */
+export const startAt = (selector: string): void =>
+  // After the page's own effects: going to another page gives the keyboard to its beginning.
+  queueMicrotask(() => {
+    const { activeElement } = document;
+    if (activeElement === null || activeElement === document.body || activeElement.id === 'main')
+      document.querySelector<HTMLElement>(selector)?.focus({ preventScroll: true });
+  });
 
 export interface Range {
   readonly selection: Selection;
