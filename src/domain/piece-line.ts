@@ -1,47 +1,22 @@
 import type { CardDrill } from './card.ts';
-import { only, type Prescription } from './prescription.ts';
-import type { BoutsItem } from './programme.ts';
-import { writeShorthand } from './shorthand/write-shorthand.ts';
+import type { BoutsItem, DrillItem } from './programme.ts';
+import { writeBouts } from './programme-line/bouts-line.ts';
+import { writtenDrillOf } from './programme-line/drill-line.ts';
+import { writeDrill } from './programme-line/write-drill.ts';
 
-/** The line of shorthand that writes bouts, or null where they differ from one another: no one line says that. */
-export const lineOfBouts = ({ bouts }: BoutsItem): string | null => {
-  const [first] = bouts;
-  if (!first || bouts.some((bout) => JSON.stringify(bout) !== JSON.stringify(first))) return null;
-  return writeShorthand({
-    kind: 'bouts',
-    repeats: only(bouts.length),
-    seconds: first.seconds,
-    intensity: first.intensity,
-    easy: first.easy > 0 ? first.easy : null,
-  });
-};
+/** The line that writes bouts: "4 × 4 min @ 90 % HRR, 3 min easy", one kind after another where they differ. */
+export const lineOfBouts = (item: BoutsItem): string => writeBouts(item);
 
-/** The line that writes a drill, or null where its sets differ, or where they are pulses. */
-export const lineOfDrill = ({ sets }: CardDrill): string | null => {
+/** The line that writes a drill: sets, holds or pulses, with a target of the hand where it has one. */
+export const lineOfDrill = (item: DrillItem, perSide: boolean): string => writeDrill(writtenDrillOf(item), perSide);
+
+/** The line of a drill that no programme holds as one, such as what stands in for a lift: by what the card asks for. */
+export const lineOfCardDrill = ({ sets }: CardDrill): string | null => {
   const [first] = sets;
-  if (!first || first.work.kind === 'pulses') return null;
+  if (!first) return null;
   const ofSide = sets.filter(({ side }) => side === first.side);
-  if (ofSide.some(({ work }) => JSON.stringify(work) !== JSON.stringify(first.work))) return null;
-  const each =
-    first.work.kind === 'hold'
-      ? ({ kind: 'hold', seconds: only(first.work.seconds) } as const)
-      : ({ kind: 'repetitions', count: only(first.work.count), orMore: false } as const);
-  const line: Prescription = {
-    kind: 'sets',
-    superset: null,
-    groups: [
-      {
-        warmUp: false,
-        top: false,
-        sets: only(ofSide.length),
-        each,
-        perSide: first.side !== null,
-        load: null,
-        intensity: null,
-      },
-    ],
-    tempo: null,
-    rest: first.rest > 0 ? first.rest : null,
-  };
-  return writeShorthand(line);
+  const { rest } = first;
+  const work = ofSide.map((set) => set.work);
+  const sameRest = ofSide.every((set) => set.rest === rest);
+  return writeDrill({ work, target: null, rest: sameRest ? rest : null, rpe: null }, first.side !== null);
 };

@@ -3,7 +3,7 @@ import type { CardBout, CardBouts, CardDrill, CardDrillSet } from './card.ts';
 import { showHarness, showPiece } from './show-piece.ts';
 
 const bout: CardBout = { seconds: 240, easy: 180, heartRate: [168, 176], watts: 230, speed: null, rpe: [7, 8] };
-const harness = { increments: 122, unit: 'lb', increment: '1', ofBodyWeight: 0.65 } as const;
+const harness = { increments: 122, unit: 'lb', increment: '1', ofBodyWeight: 0.65, share: 0.65 } as const;
 const bouts = (parts: readonly CardBout[], pull: CardBouts['harness'] = null) =>
   ({ kind: 'bouts', bouts: parts, harness: pull }) as CardBouts;
 const set = (more: Partial<CardDrillSet> = {}): CardDrillSet => ({

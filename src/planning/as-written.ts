@@ -16,12 +16,12 @@ interface Means {
 
 /** What the line does not say (rest, warm-ups, a target) stays as the programme has it. */
 export const itemAsWritten = (item: ProgrammeItem, { exercise, machine }: Means, line: string): ItemAsWritten => {
+  if (item.kind === 'bouts') return boutsAsWritten(item, line);
+  if (item.kind === 'drill') return drillAsWritten(item, exercise, line);
   const reading = readShorthand(line);
   if (reading.kind === 'problems') return refused(...reading.problems.map(({ says }) => says));
   const { prescription } = reading;
-  if (item.kind === 'bouts') return boutsAsWritten(item, prescription);
   if (prescription.kind === 'bouts') return refused(BOUTS);
-  if (item.kind === 'drill') return drillAsWritten(item, exercise, prescription);
   if (!machine) return refused('There is no machine here to load: leave it out, or go where one is.');
   const says = refusals(prescription, { exercise, machine });
   return says.length > 0

@@ -1,45 +1,60 @@
 import type { Exercise } from '#domain/catalogue.ts';
-import { isOne, type Prescription } from '#domain/prescription.ts';
-import type { BoutsItem, DrillItem, DrillWork } from '#domain/programme.ts';
+import type { BoutsItem, DrillItem } from '#domain/programme.ts';
+import { boutsAsWritten as boutsOfLine, readBoutsInTurn } from '#domain/programme-line/bouts-line.ts';
+import {
+  drillAsWritten as drillOfLine,
+  drillOfLongHolds,
+  drillOfSets,
+  type WrittenDrill,
+} from '#domain/programme-line/drill-line.ts';
+import type { Told } from '#domain/programme-line/line-problem.ts';
+import { readDrill } from '#domain/programme-line/read-drill.ts';
+import { readShorthand } from '#domain/shorthand/read-shorthand.ts';
 import type { ItemAsWritten } from './as-written.ts';
 
-type Sets = Extract<Prescription, { readonly kind: 'sets' }>;
-
-/** Bouts by a line; warming up and cooling down stay as the programme has them. */
-export const boutsAsWritten = (item: BoutsItem, prescription: Prescription): ItemAsWritten => {
-  if (prescription.kind !== 'bouts')
-    return { kind: 'refused', says: ['Sets are not planned on this line: write bouts, such as 4 × 4 min @ 90 % HRR.'] };
-  const { repeats, seconds, intensity, easy } = prescription;
-  if (!isOne(repeats))
-    return { kind: 'refused', says: ['A card says one number: write 4 × 4 min where the line says 3–4 × 4 min.'] };
-  const bout = { seconds, intensity, easy: easy ?? 0 };
-  return { kind: 'item', item: { ...item, bouts: Array.from({ length: repeats.least }, () => bout) } };
+/** Bouts by a line, of several kinds one after another too; warming up and cooling down stay as the programme has them. */
+export const boutsAsWritten = (item: BoutsItem, line: string): ItemAsWritten => {
+  const bouts = readBoutsInTurn(line);
+  if (bouts) return asItem(boutsOfLine(item, bouts));
+  const reading = readShorthand(line);
+  return {
+    kind: 'refused',
+    says:
+      reading.kind === 'problems'
+        ? reading.problems.map(({ says }) => says)
+        : ['Sets are not planned on this line: write bouts, such as 4 × 4 min @ 90 % HRR.'],
+  };
 };
 
-/** A drill by a line: sets of repetitions or holds; a target of the hand stays as the programme has it. */
-export const drillAsWritten = (item: DrillItem, exercise: Exercise, { groups, rest, tempo }: Sets): ItemAsWritten => {
-  const says = [
-    ...(tempo ? ['A tempo is not printed on cards yet: leave it out, and write a note.'] : []),
-    ...groups.flatMap((group) => {
-      const count = group.each.kind === 'hold' ? group.each.seconds : group.each.count;
-      return [
-        ...(isOne(group.sets) && isOne(count)
-          ? []
-          : ['A card says one number: write 3 × 8 where the line says 2–3 × 6–8.']),
-        ...(group.load || group.intensity
-          ? ['No machine loads this: write sets and repetitions only, such as 3 × 8.']
-          : []),
-        ...(group.perSide && !exercise.perSide ? [`${exercise.name} has no sides: leave /side out.`] : []),
-      ];
-    }),
-  ];
-  if (says.length > 0) return { kind: 'refused', says: [...new Set(says)] };
-  const sets = groups.flatMap(({ sets: { least }, each }) => {
-    const work: DrillWork =
-      each.kind === 'hold'
-        ? { kind: 'hold', seconds: each.seconds.least }
-        : { kind: 'repetitions', count: each.count.least };
-    return Array.from({ length: least }, () => ({ work, rest: rest ?? item.sets[0]?.rest ?? 0 }));
-  });
-  return { kind: 'item', item: { ...item, sets } };
+/** A drill by a line: sets, holds or pulses, a target of the hand or how it should feel. */
+export const drillAsWritten = (item: DrillItem, exercise: Exercise, line: string): ItemAsWritten => {
+  const told = readWritten(exercise, line);
+  if (told.kind === 'refused') return told;
+  const written = told.part;
+  // A target that the line does not name stays, unless the line says how it should feel instead.
+  const target = written.target ?? (written.rpe === null ? item.target : null);
+  return { kind: 'item', item: drillOfLine(item, { ...written, target }) };
 };
+
+const readWritten = (exercise: Exercise, line: string): Told<WrittenDrill> => {
+  const asDrill = readDrill(line);
+  if (asDrill.kind === 'drill') {
+    return asDrill.perSide && !exercise.perSide
+      ? { kind: 'refused', says: [`${exercise.name} has no sides: leave /side out.`] }
+      : { kind: 'told', part: asDrill.drill };
+  }
+  const reading = readShorthand(line);
+  if (reading.kind === 'problems') {
+    const { problems } = OF_DRILLS.test(line) ? asDrill : reading;
+    return { kind: 'refused', says: problems.map(({ says }) => says) };
+  }
+  return reading.prescription.kind === 'bouts'
+    ? drillOfLongHolds(reading.prescription)
+    : drillOfSets(reading.prescription, exercise);
+};
+
+/** Words that only drills have. */
+const OF_DRILLS = /\b(on|off|critical|cf|grip|hand)\b/i;
+
+const asItem = (told: Told<BoutsItem>): ItemAsWritten =>
+  told.kind === 'told' ? { kind: 'item', item: told.part } : told;

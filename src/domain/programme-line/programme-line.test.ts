@@ -172,6 +172,11 @@ test.each([
   ['long hang 3 × 30 s', 'Long hang 3 × 30 s'],
   ['long hang 2 × 90 s, rest 1:30', 'Long hang 2 × 90 s, rest 1:30'],
   ['long hang 3 x 6 x 7 s on 3 s off @ 40% CF', 'Long hang 3 × 6 × 7 s on, 3 s off @ 40 % critical force'],
+  [
+    'long hang 5 × 8 × 7 s/3 s @ 100 % CF, rest 150',
+    'Long hang 5 × 8 × 7 s on, 3 s off @ 100 % critical force, rest 2:30',
+  ],
+  ['long hang 5x8x7s/3s', 'Long hang 5 × 8 × 7 s on, 3 s off'],
   ['long hang 3 × 5 s @ 80 % grip, rest 60', 'Long hang 3 × 5 s @ 80 % greatest grip, rest 1:00'],
 ])('%s stands as %s', (typed, written) => {
   expect(shown(itemOf(typed))).toBe(written);
@@ -192,6 +197,7 @@ test.each([
   ['Back squat 30 min @ 130 W', /done in sets/],
   ['Pedalling 3 × 10 @ 80 %', /done in bouts/],
   ['Long hang 3 × 6 × 7 s on @ 40 % grip', /how long the rest between/],
+  ['Long hang 3 × 6 × 7 s/3 @ 40 % grip', /rest after the stroke/],
   ['Back squat 6 @ 70 % then 2 × 3 @ 80 %', /heaviest set first/],
   ['Back squat w 5 @ 50 %', /no warm-up/],
   ['Long hang 3 × 5 @ 80 %', /No machine loads long hang/],

@@ -9,7 +9,11 @@ export type DrillReading =
   | { readonly kind: 'drill'; readonly drill: WrittenDrill; readonly perSide: boolean }
   | { readonly kind: 'problems'; readonly problems: readonly ShorthandProblem[] };
 
-/** Reads what shorthand has no word for: pulses of work and rest, and a hand's own force as a target. */
+/**
+ * Reads what shorthand has no word for: pulses of work and rest, and a hand's own force as a target. Five sets of eight
+ * pulses are `5 × 8 × 7 s/3 s @ 100 % CF, rest 2:30`; they are written back as `5 × 8 × 7 s on, 3 s off @ 100 % critical
+ * force, rest 2:30`.
+ */
 export const readDrill = (line: string): DrillReading => {
   const reader = new TokenReader(line);
   try {
@@ -22,7 +26,8 @@ export const readDrill = (line: string): DrillReading => {
   }
 };
 
-const EXAMPLES = 'write sets and what each is, such as 3 × 10, 3 × 30 s or 3 × 6 × 7 s on, 3 s off.';
+const EXAMPLES =
+  'write sets and what each is, such as 3 × 10, 3 × 30 s, 5 × 8 × 7 s/3 s or 3 × 6 × 7 s on, 3 s off @ 100 % CF.';
 
 const readParts = (reader: TokenReader): WrittenDrill & { readonly perSide: boolean } => {
   const work: DrillWork[] = [...readGroup(reader)];
@@ -40,13 +45,15 @@ const readGroup = (reader: TokenReader): readonly DrillWork[] => {
   while (reader.take('times')) numbers.push(reader.number(EXAMPLES));
   const last = numbers.at(-1) ?? 0;
   const seconds = readDuration(reader, last);
-  const isPulsed = seconds !== null && reader.take('word', 'on') !== null;
+  const pulse = seconds === null ? null : readPulse(reader);
+  const isPulsed = pulse !== null;
   const [sets = 1, count = 1] = isPulsed && numbers.length === 2 ? [1, numbers[0]] : numbers;
-  const work: DrillWork = isPulsed
-    ? { kind: 'pulses', count, on: seconds, off: readOff(reader) }
-    : seconds === null
-      ? { kind: 'repetitions', count: last }
-      : { kind: 'hold', seconds };
+  const work: DrillWork =
+    seconds !== null && pulse !== null
+      ? { kind: 'pulses', count, on: seconds, off: pulse.off }
+      : seconds === null
+        ? { kind: 'repetitions', count: last }
+        : { kind: 'hold', seconds };
   if (numbers.length > (isPulsed ? MOST_NUMBERS : MOST_NUMBERS - 1)) reader.fail(EXAMPLES);
   const times = numbers.length === 1 ? 1 : sets;
   if (!(Number.isInteger(times) && times >= 1 && times <= MOST_SETS))
@@ -56,6 +63,15 @@ const readGroup = (reader: TokenReader): readonly DrillWork[] => {
 
 const MOST_NUMBERS = 3;
 const MOST_SETS = 20;
+
+/** What follows the time under load: "on, 3 s off", or "/3 s" as climbers write it; null where it is held once. */
+const readPulse = (reader: TokenReader): { readonly off: number } | null => {
+  if (reader.take('word', 'on')) return { off: readOff(reader) };
+  if (!reader.is('slash') || !reader.is('number', undefined, 1)) return null;
+  reader.take('slash');
+  const says = 'write the rest after the stroke in seconds, such as 7 s/3 s.';
+  return { off: readDuration(reader, reader.number(says)) ?? reader.fail(says) };
+};
 
 const readOff = (reader: TokenReader): number => {
   const says = 'write how long the rest between is, such as 7 s on, 3 s off.';

@@ -3,7 +3,7 @@ import type { Known } from '#domain/known.ts';
 import { only, type SetGroup, type Span, type TypedLoad } from '#domain/prescription.ts';
 import type { LiftItem, ProgrammeItem } from '#domain/programme.ts';
 import { writeShorthand } from '#domain/shorthand/write-shorthand.ts';
-import { lineOfBouts, lineOfDrill } from '#domain/piece-line.ts';
+import { lineOfBouts, lineOfCardDrill, lineOfDrill } from '#domain/piece-line.ts';
 
 /** An item of a card as the line that would write it: what somebody who edits it begins from. */
 export const itemLine = (known: Known, item: CardItem): string | null => {
@@ -11,7 +11,8 @@ export const itemLine = (known: Known, item: CardItem): string | null => {
   const programmed = programmedItem(known, item);
   if (item.kind === 'lift') return liftLine(item, programmed?.kind === 'lift' ? programmed : null);
   if (item.kind === 'bouts') return programmed?.kind === 'bouts' ? lineOfBouts(programmed) : null;
-  return lineOfDrill(item);
+  const perSide = known.house.exercises.get(item.exercise)?.perSide ?? false;
+  return programmed?.kind === 'drill' ? lineOfDrill(programmed, perSide) : lineOfCardDrill(item);
 };
 
 const programmedItem = ({ house }: Known, { item }: CardItem): ProgrammeItem | null =>
