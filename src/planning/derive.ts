@@ -8,6 +8,7 @@ import { ofKind, type Known } from '#domain/known.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { CardRecord, LiftProgress, Road, RoadCard, TrackProgress } from '#domain/road.ts';
 import { stepsNotOver } from '#units/rounding.ts';
+import { asExpected } from './as-expected.ts';
 import { cardRecords, stands } from './card-records.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
 import { liftingMachineOn } from './machine-on.ts';
@@ -123,12 +124,12 @@ const itemsOn = (cards: readonly RoadCard[], on: Day): readonly CardItem[] => {
 const firstDay = (known: Known, records: readonly CardRecord[], today: Day): Day =>
   Math.min(known.mission?.launch ?? today, today, ...records.map((record) => record.document.card.day)) as Day;
 
-const roadCard = ({ card, gaps }: PlannedCard, on: Day, today: Day, horizonDays: number): RoadCard => ({
-  state: on - today < horizonDays ? 'planned' : 'expected',
-  day: on,
-  card,
-  gaps,
-});
+const roadCard = ({ card, gaps }: PlannedCard, on: Day, today: Day, horizonDays: number): RoadCard => {
+  const beyond = on - today - horizonDays;
+  return beyond < 0
+    ? { state: 'planned', day: on, card, gaps }
+    : { state: 'expected', day: on, card: asExpected(card, beyond), gaps };
+};
 
 /** Signed raises, back-offs and new loads take hold on their own day. */
 const takeDecisions = (context: PlanContext, progress: Progress, on: Day): void => {
