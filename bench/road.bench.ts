@@ -6,7 +6,6 @@ import { endOfLog, enterInLog } from '#domain/log.ts';
 import type { Fact, FactBody, Sequence } from '#domain/fact.ts';
 import { asIfDecided } from '#planning/as-if.ts';
 import { derive } from '#planning/derive.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
 import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { shippedFacts } from '#shipped/shipped-house.ts';
 import { measure, present } from './measure.ts';
@@ -48,7 +47,7 @@ const factsOf = (place: number): readonly FactBody[] => {
       effort: { kind: 'repetitions in reserve', value: 1 },
       side: null,
     })),
-    follow(PREPARATION_PROGRAMME, -730),
+    follow(SET_PROGRAMME, -730),
     follow(SET_PROGRAMME, 0),
   ];
 };

@@ -5,7 +5,6 @@ import { entered } from '#units/entered.ts';
 import { liftsOf, workIncrements, type Card, type CardLift } from '#domain/card.ts';
 import { idOf } from '#domain/identity.ts';
 import type { Machine } from '#domain/catalogue.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
 import { SHIPPED_EXERCISES } from '#shipped/exercises/shipped-exercises.ts';
 import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { FREE_BAR } from '#shipped/shipped-house.ts';
@@ -20,7 +19,7 @@ const prepared = (body: BodySketch, testedOn: Day): Rehearsal => {
   const rehearsal = new Rehearsal(rest);
   if (squat) rehearsal.test('back-squat', squat, testedOn);
   if (deadlift) rehearsal.test('deadlift', deadlift, testedOn);
-  rehearsal.follow(PREPARATION_PROGRAMME.id, -730);
+  rehearsal.follow(SET_PROGRAMME.id, -730);
   return rehearsal;
 };
 
@@ -87,7 +86,7 @@ test('a clean session raises the next by the step rule, marked for a signature; 
 
 test('nobody who was never seen under a bar is sent there by a card', () => {
   const rehearsal = new Rehearsal({ sex: 'female', mass: '61' });
-  rehearsal.follow(PREPARATION_PROGRAMME.id, -730);
+  rehearsal.follow(SET_PROGRAMME.id, -730);
   const card = cardOn(rehearsal, GENERAL_MONDAY);
   expect(liftsOf(card).map((item) => item.exercise)).not.toContain('back-squat');
   expect(card.leftOut.find(({ exerciseName }) => exerciseName === 'Back squat')?.says).toBe(
@@ -224,7 +223,7 @@ test('an exercise that is not made for the machine of its line is left out, and 
 });
 
 test('the shipped programmes put every exercise on a machine that it is made for', () => {
-  const wrong = [PREPARATION_PROGRAMME, SET_PROGRAMME].flatMap(({ phases }) =>
+  const wrong = [SET_PROGRAMME, SET_PROGRAMME].flatMap(({ phases }) =>
     phases.flatMap(({ sessions }) =>
       sessions.flatMap(({ items }) =>
         items.filter(

@@ -165,7 +165,9 @@ test('discomfort of five or more takes both ramps back at once, twice three to f
     const rehearsal = lived.fork();
     let today = 19;
     for (const score of scores) {
-      const card = rehearsal.road(onFlightDay(today)).cards.find((each) => each.state === 'planned');
+      const card = rehearsal
+        .road(onFlightDay(today))
+        .cards.find((each) => each.state === 'planned' && liftsOf(each.card).length > 0);
       const [document] = rehearsal.issue(onFlightDay(today), [card?.day ?? LAUNCH]);
       if (document) rehearsal.train(document, { hurts: [{ site: 'shoulder', score }] });
       today = (card?.day ?? LAUNCH) - LAUNCH + 2;

@@ -4,13 +4,13 @@ import { totalMinutes, type Card } from '#domain/card.ts';
 import type { Hurting } from '#domain/decision.ts';
 import { idOf } from '#domain/identity.ts';
 import { shortText } from '#interchange/plain-text/short-text.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
+import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { LAUNCH, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
 
 const MONDAY = addDays(LAUNCH, -385);
 type Here = readonly ('free bar' | 'dumbbells' | 'body weight' | 'band')[];
 
-const phase = PREPARATION_PROGRAMME.phases.find(({ name }) => name === 'general preparation');
+const phase = SET_PROGRAMME.phases.find(({ name }) => name === 'general preparation');
 const ofMonday = phase?.sessions.find(({ weekday }) => weekday === 1);
 if (!phase || !ofMonday) throw new Error('The preparation begins with a session on Mondays.');
 
@@ -25,7 +25,7 @@ const person = (): Rehearsal => {
   const rehearsal = new Rehearsal({ sex: 'male', mass: '80' });
   rehearsal.test('back-squat', '120', addDays(MONDAY, -10));
   rehearsal.test('bench-press', '90', addDays(MONDAY, -10));
-  rehearsal.follow(PREPARATION_PROGRAMME.id, -730);
+  rehearsal.follow(SET_PROGRAMME.id, -730);
   return rehearsal;
 };
 
@@ -62,8 +62,7 @@ const made = (what: What): { readonly card: Card; readonly gaps: readonly string
 test('with what is there a squat stands on another load, and says what it stands in for', () => {
   const { card } = made({ here: ['dumbbells', 'body weight'] });
   const squat = card.items.find(({ says }) => says.some((each) => each.startsWith('instead of back squat:')));
-  // Nobody has entered these dumbbells: whoever is there finds the load that feels as a first one should.
-  expect(squat).toMatchObject({ kind: 'drill', means: 'dumbbells', shouldFeel: [5, 6] });
+  expect(squat).toMatchObject({ kind: 'lift', machineName: 'Dumbbells', shouldFeel: [5, 6] });
 });
 
 test.each([15, 25, 40, 60])('%i minutes are never exceeded, and what is left out says so', (minutes) => {

@@ -3,7 +3,7 @@ import { addDays, type Day } from '#units/day.ts';
 import { liftsOf, workIncrements, type Card } from '#domain/card.ts';
 import { SQUAT_GATES, type SquatGateName, type WayOfWatching } from '#domain/squat-gate.ts';
 import { SQUAT_GATES as SCIENCE_GATES } from '#science/novice/squat-gates.table.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
+import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { LAUNCH, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
 
 /** A Monday of general preparation, and the one after it. */
@@ -19,7 +19,7 @@ const novice = (): Rehearsal => {
     what: 'body mass',
     value: { text: '74', unit: 'kg' },
   });
-  rehearsal.follow(PREPARATION_PROGRAMME.id, -730);
+  rehearsal.follow(SET_PROGRAMME.id, -730);
   return rehearsal;
 };
 

@@ -4,7 +4,7 @@ import type { Card, CardItem } from '#domain/card.ts';
 import type { Machine } from '#domain/catalogue.ts';
 import { idOf } from '#domain/identity.ts';
 import type { RestrictionScope } from '#domain/restriction.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
+import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { FREE_BAR } from '#shipped/shipped-house.ts';
 import { LAUNCH, PERSON, Rehearsal } from './rehearsal/rehearsal.ts';
 
@@ -18,7 +18,7 @@ const travelling = (
 ): Rehearsal => {
   const rehearsal = new Rehearsal({ sex: 'male', mass: '80' });
   if (body.squat) rehearsal.test('back-squat', body.squat, addDays(MONDAY, -10));
-  rehearsal.follow(PREPARATION_PROGRAMME.id, -730);
+  rehearsal.follow(SET_PROGRAMME.id, -730);
   rehearsal.add({ kind: 'catalogued', entry: { kind: 'site', site: { id: HOTEL, name: 'Hotel', place: 'ground' } } });
   for (const kind of kinds)
     rehearsal.add({
@@ -138,12 +138,11 @@ test('machines that are out of service stand in for nothing', () => {
 });
 
 test('nobody behind the gates is sent under a bar in place of a machine', () => {
-  const rehearsal = new Rehearsal({ sex: 'male', mass: '80' });
-  rehearsal.follow(PREPARATION_PROGRAMME.id, -730);
+  const rehearsal = travelling(['free bar'], {});
   const onMachine = {
-    ...PREPARATION_PROGRAMME,
+    ...SET_PROGRAMME,
     id: idOf<'programme version'>('on-the-machine'),
-    phases: PREPARATION_PROGRAMME.phases.map((phase) => ({
+    phases: SET_PROGRAMME.phases.map((phase) => ({
       ...phase,
       sessions: phase.sessions.map((session) => ({
         ...session,
@@ -158,7 +157,7 @@ test('nobody behind the gates is sent under a bar in place of a machine', () => 
   );
   const tested = rehearsal.fork();
   tested.test('back-squat', '100', addDays(MONDAY, -10));
-  expect(insteadOf(tested, 'back squat')).toMatchObject({ exercise: 'back-squat', machineName: FREE_BAR.name });
+  expect(insteadOf(tested, 'back squat')).toMatchObject({ exercise: 'back-squat', machineName: 'free bar' });
   const learning = rehearsal.fork();
   learning.test('goblet-squat', '16', addDays(MONDAY, -10));
   expect(insteadOf(learning, 'back squat')).toMatchObject({ exercise: 'body-weight-squat' });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { addDays, type Day } from '#units/day.ts';
+import { liftsOf } from '#domain/card.ts';
 import { idOf, type TrackId } from '#domain/identity.ts';
 import { adjustTrack } from './adjust-track.ts';
 import { cellBefore, cellsWritten, type CellChange } from './cell-change.ts';
@@ -25,9 +26,10 @@ const line = (track: TrackId, day: Day, text: string): CellChange => ({
   change: { kind: 'as written', line: text },
 });
 
-/** The first two sessions of one track. */
+/** The first two sessions of one lift's track. */
 const twoCells = ({ planned }: ReturnType<typeof writing>) => {
-  const track = planned()[0]?.card.items[0]?.track ?? idOf<'track'>('none');
+  const [lift] = planned().flatMap(({ card }) => liftsOf(card));
+  const track = lift?.track ?? idOf<'track'>('none');
   const [first, second] = planned().flatMap(({ day, card }) =>
     card.items.some((item) => item.track === track) ? [day] : [],
   );

@@ -1,10 +1,9 @@
 import { expect, test } from 'vitest';
 import { backSquat } from '#shipped/exercises/lower-body.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
 import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { exerciseWarnings, usesByExercise, type Described } from './exercise-change.ts';
 
-const uses = usesByExercise([SET_PROGRAMME, PREPARATION_PROGRAMME]).get(backSquat.id) ?? [];
+const uses = usesByExercise([SET_PROGRAMME]).get(backSquat.id) ?? [];
 const described = (change: Partial<Described>): Described => ({
   ...backSquat,
   capacity: backSquat.capacity.kind,
@@ -14,7 +13,7 @@ const fieldsOf = (change: Partial<Described>) =>
   exerciseWarnings(backSquat, described(change), uses).map(({ field }) => field);
 
 test('an exercise is found in every line that asks for it, with what it is done on there', () => {
-  const asked = [SET_PROGRAMME, PREPARATION_PROGRAMME]
+  const asked = [SET_PROGRAMME]
     .flatMap(({ phases }) => phases)
     .flatMap(({ sessions }) => sessions)
     .flatMap(({ items }) => items)

@@ -2,12 +2,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addDays, type Day } from '#units/day.ts';
 import { isLiftItem, takeUp, type LiftItem, type ProgrammeItem, type ProgrammeVersion } from '#domain/programme.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
-import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { changeCounts, comparePerson, firstDayOn, houseWith } from './compare-programme.ts';
 import { compareSessions, type PlannedRoadCard } from './compare-sessions.ts';
 import { derive } from './derive.ts';
-import { inventedRoad, LAUNCH, tested } from './invented-road.setup.ts';
+import { FLIGHT_PROGRAMME, inventedRoad, LAUNCH, PREPARATION_PROGRAMME, tested } from './invented-road.setup.ts';
 
 const { known } = inventedRoad(
   ...['back-squat', 'deadlift', 'heel-raise', 'bench-press'].map((lift) => tested(addDays(LAUNCH, -40), lift)),
@@ -32,7 +30,7 @@ const edited = (version: ProgrammeVersion, edit: Edit): ProgrammeVersion => {
   });
 };
 
-const compare = (edit: Edit, today: Day = TODAY, version = SET_PROGRAMME, from: Day = today) => {
+const compare = (edit: Edit, today: Day = TODAY, version = FLIGHT_PROGRAMME, from: Day = today) => {
   const next = edited(version, edit);
   const now = derive(known, today, addDays(today, 28));
   return comparePerson(known, now, { version: next, house: houseWith(known.house, next) }, from);
@@ -83,25 +81,27 @@ test('a lift taken out is gone from its sessions; a heavier start is a raise, a 
 
 test('nothing before the day on which it is followed changes', () => {
   const from = addDays(TODAY, 10);
-  const { sessions } = compare((item) => (isHeavySquat(item) ? null : item), TODAY, SET_PROGRAMME, from);
+  const { sessions } = compare((item) => (isHeavySquat(item) ? null : item), TODAY, FLIGHT_PROGRAMME, from);
   expect(sessions.length).toBeGreaterThan(0);
   expect(sessions.every(({ day }) => day >= from)).toBe(true);
   expect(
-    compare((item) => (isHeavySquat(item) ? null : item), TODAY, SET_PROGRAMME, addDays(TODAY, 28)).sessions,
+    compare((item) => (isHeavySquat(item) ? null : item), TODAY, FLIGHT_PROGRAMME, addDays(TODAY, 28)).sessions,
   ).toEqual([]);
 });
 
 test('who follows a programme later takes a new version up on that day', () => {
   const before = addDays(LAUNCH, -20);
-  expect(firstDayOn(known, SET_PROGRAMME.programme, before)).toBe(LAUNCH);
+  expect(firstDayOn(known, FLIGHT_PROGRAMME.programme, before)).toBe(LAUNCH);
   expect(firstDayOn(known, PREPARATION_PROGRAMME.programme, before)).toBe(before);
   expect(firstDayOn(known, PREPARATION_PROGRAMME.programme, LAUNCH)).toBeNull();
-  const { sessions } = compare(() => null, before, SET_PROGRAMME, LAUNCH);
-  expect(sessions.every(({ day, kind }) => day >= LAUNCH && kind === 'gone')).toBe(true);
+  const { sessions } = compare(() => null, before, FLIGHT_PROGRAMME, LAUNCH);
+  // Endurance and drills stay: only a day of nothing but lifts is gone with them.
+  expect(sessions.some(({ kind }) => kind === 'gone')).toBe(true);
+  expect(sessions.every(({ day, kind }) => day >= LAUNCH && kind !== 'new')).toBe(true);
 });
 
 const plannedOf = (edit: Edit): readonly PlannedRoadCard[] => {
-  const next = edited(SET_PROGRAMME, edit);
+  const next = edited(FLIGHT_PROGRAMME, edit);
   const house = houseWith(known.house, next);
   const looked = derive(
     { ...known, house, facts: known.facts.map((fact) => followInstead(fact, next)) },
@@ -112,13 +112,13 @@ const plannedOf = (edit: Edit): readonly PlannedRoadCard[] => {
 };
 
 const followInstead = (fact: (typeof known.facts)[number], { id }: ProgrammeVersion): typeof fact =>
-  fact.kind === 'decided' && fact.decision.kind === 'follow' && fact.decision.programme === SET_PROGRAMME.id
+  fact.kind === 'decided' && fact.decision.kind === 'follow' && fact.decision.programme === FLIGHT_PROGRAMME.id
     ? { ...fact, decision: { ...fact.decision, programme: id } }
     : fact;
 
 const TRACKS = [
   ...new Set(
-    SET_PROGRAMME.phases.flatMap(({ sessions }) => sessions.flatMap(({ items }) => items.map(({ track }) => track))),
+    FLIGHT_PROGRAMME.phases.flatMap(({ sessions }) => sessions.flatMap(({ items }) => items.map(({ track }) => track))),
   ),
 ];
 

@@ -6,7 +6,7 @@ import type { ReplacementPolicy } from '#domain/decision.ts';
 import type { Estimate } from '#domain/estimate.ts';
 import type { ExerciseId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
-import { isLiftItem, type LiftItem, type ProgrammeVersion } from '#domain/programme.ts';
+import { isLiftItem, type LiftItem, type PhaseName, type ProgrammeVersion } from '#domain/programme.ts';
 import { derive } from './derive.ts';
 import { FLIGHT_SET } from './flight-set.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
@@ -57,13 +57,7 @@ export interface CrossedSet {
 export const crossingLifts = (known: Known, today: Day): readonly CrossingLift[] => {
   const context = planContext(known);
   const programme = programmeToShow(context, today);
-  const exercises = [
-    ...new Set(
-      programme?.phases.flatMap((phase) =>
-        phase.sessions.flatMap((session) => session.items.filter(isLiftItem).map((item) => item.exercise)),
-      ),
-    ),
-  ];
+  const exercises = [...new Set(programme ? liftsInFlight(programme).map((item) => item.exercise) : [])];
   return exercises.flatMap((id): readonly CrossingLift[] => {
     const exercise = known.house.exercises.get(id);
     if (!exercise) return [];
@@ -158,6 +152,14 @@ const roadUp = (ground: CrossingGround, share: number): CrossingDetail['road'] =
 const programmeToShow = (context: PlanContext, today: Day): ProgrammeVersion | null =>
   programmeOn(context, dayInFlight(context, today)) ?? [...context.known.house.programmes.values()].at(0) ?? null;
 
+const IN_FLIGHT: readonly PhaseName[] = ['main flight', 'last flight weeks', 'first flight weeks'];
+
+/** What is lifted in flight: in its main phase or, where a programme has none, in the one that comes nearest to it. */
+const liftsInFlight = ({ phases }: ProgrammeVersion): readonly LiftItem[] => {
+  const flown = IN_FLIGHT.flatMap((name) => phases.filter((phase) => phase.name === name)).at(0);
+  return flown?.sessions.flatMap((session) => session.items.filter(isLiftItem)) ?? [];
+};
+
 const dayInFlight = ({ known }: PlanContext, today: Day): Day =>
   known.mission
     ? (Math.max(today, addDays(known.mission.launch, known.house.policies.firstResistiveFlightDay - 1)) as Day)
@@ -167,10 +169,8 @@ const groundOf = (context: PlanContext, id: ExerciseId, today: Day): CrossingGro
   const { known } = context;
   const exercise = known.house.exercises.get(id);
   const machine = machineAboard(known, 'resistive machine');
-  const item = programmeToShow(context, today)
-    ?.phases.at(-1)
-    ?.sessions.flatMap((session) => session.items.filter(isLiftItem))
-    .find((each) => each.exercise === id && each.leading);
+  const programme = programmeToShow(context, today);
+  const item = programme && liftsInFlight(programme).find((each) => each.exercise === id && each.leading);
   if (!exercise || !machine || !item || !known.mission) return null;
   const fraction =
     item.basis.kind === 'fraction'

@@ -7,11 +7,29 @@ import { logOf, type Line } from '#domain/invented-log.setup.ts';
 import { knownAt, type Known, type Mission } from '#domain/known.ts';
 import { endOfLog } from '#domain/log.ts';
 import type { MissionDates } from '#domain/mission-day.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
+import { takeUp, type PhaseName, type ProgrammeVersion } from '#domain/programme.ts';
 import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { shippedFacts } from '#shipped/shipped-house.ts';
 
-/* A person who prepares for two years under one programme and flies under another. */
+/* A person who prepares for two years under one programme and flies under another; nobody has planned the return yet. */
+
+const partOf = (name: string, phases: readonly PhaseName[]): ProgrammeVersion => {
+  const { id: _, ...content } = SET_PROGRAMME;
+  return takeUp({
+    ...content,
+    programme: idOf(name),
+    name,
+    phases: content.phases.filter((phase) => phases.includes(phase.name)),
+  });
+};
+
+export const PREPARATION_PROGRAMME = partOf('preparation', [
+  'general preparation',
+  'flight-specific preparation',
+  'taper',
+  'quarantine',
+]);
+export const FLIGHT_PROGRAMME = partOf('flight', ['first flight weeks', 'main flight', 'last flight weeks']);
 
 export const PERSON: PersonId = idOf('person');
 /** A Monday. */
@@ -43,7 +61,7 @@ export const decided = (decision: Decision): FactBody => ({
   basis: 0 as Fact['sequence'],
 });
 
-const follow = (programme: typeof SET_PROGRAMME, days: number): FactBody =>
+const follow = (programme: ProgrammeVersion, days: number): FactBody =>
   decided({ kind: 'follow', person: PERSON, programme: programme.id, from: { from: 'launch', days } });
 
 export const tested = (day: Day, exercise = 'back-squat'): FactBody => ({
@@ -60,12 +78,16 @@ export const tested = (day: Day, exercise = 'back-squat'): FactBody => ({
 
 const FIRST: readonly Line[] = [
   ...shippedFacts(),
+  ...[PREPARATION_PROGRAMME, FLIGHT_PROGRAMME].map((version): FactBody => ({
+    kind: 'catalogued',
+    entry: { kind: 'programme', version },
+  })),
   { kind: 'introduced', person: PERSON, name: 'Person', sex: 'female', birthDate: null, trainingAge: null },
   dated(LAUNCH, LANDING),
   assigned('prime'),
   { kind: 'measured', person: PERSON, day: addDays(LAUNCH, -730), what: 'body mass', value: entered('70', 'kg') },
   follow(PREPARATION_PROGRAMME, -730),
-  follow(SET_PROGRAMME, 0),
+  follow(FLIGHT_PROGRAMME, 0),
 ];
 
 /** Place in the log of the line that dates the mission, and of the one that assigns the person. */

@@ -41,8 +41,8 @@ test('every card of the road stands in one week and in one phase, with its minut
   const inWeeks = road.weeks.reduce((sum, { cards }) => sum + sumOf(cards), 0);
   const inPhases = road.phases.reduce((sum, { time }) => sum + sumOf(time.cards), 0);
   expect(inWeeks).toBe(inPhases);
-  // Three sessions a week for 104 weeks before the taper and 25 in flight, less cut weeks and flight days 1 to 3.
-  expect(inWeeks).toBeGreaterThan(350);
+  // Five sessions a week for 102 weeks before the taper and seven for 25 in flight, less cut weeks and launch day.
+  expect(inWeeks).toBeGreaterThan(650);
   for (const { cards, minutes } of road.weeks) expect(sumOf(minutes) > 0).toBe(sumOf(cards) > 0);
 });
 
@@ -58,12 +58,13 @@ test('what practice asks for: 240 minutes a week before launch, 150 a day in fli
 test('reserved minutes are the programme’s blocks, true ones fit inside them', () => {
   const held = road.phases.filter(({ held: phase }) => phase !== null);
   expect(held.map(({ time }) => [time.sessionsAWeek, time.reservedAWeek])).toEqual([
-    [3, 180],
-    [3, 270],
-    [2, 120],
-    [2, 120],
-    [3, 270],
-    [3, 270],
+    [5, 300],
+    [5, 435],
+    [4, 240],
+    [4, 240],
+    [7, 570],
+    [7, 840],
+    [7, 840],
   ]);
   for (const { time } of held) expect(time.trueAWeek ?? Infinity).toBeLessThanOrEqual(time.reservedAWeek);
 });
@@ -77,7 +78,7 @@ test('beyond the horizon cards are expected, inside it they can be issued or wai
   }
   expect(
     sumOf(counts.find(({ ahead }) => ahead >= 0)?.cards ?? { issued: 0, 'can be issued': 0, waiting: 0, expected: 0 }),
-  ).toBe(3);
+  ).toBe(5);
 });
 
 test('weeks ahead that no programme holds are gaps; a day between two phases is none', () => {

@@ -86,13 +86,18 @@ const BEFORE_LAUNCH = [
 
 test('the shipped programmes one after the other: preparation to two days before launch, flight to landing', () => {
   const { phases } = laidOut({ launch: LAUNCH, landing: LANDING }, addDays(LAUNCH, -700));
-  expect(heldFrom(phases, LAUNCH)).toEqual([...BEFORE_LAUNCH, ['first flight weeks', 0, 13], ['main flight', 14, 179]]);
+  expect(heldFrom(phases, LAUNCH)).toEqual([
+    ...BEFORE_LAUNCH,
+    ['first flight weeks', 0, 13],
+    ['main flight', 14, 165],
+    ['last flight weeks', 166, 179],
+  ]);
 });
 
 test('a landing that may be earlier is still flight until its latest day', () => {
   const early = { earliest: addDays(LAUNCH, 100), latest: LANDING.latest };
   const { phases } = laidOut({ launch: LAUNCH, landing: early }, LAUNCH);
-  expect(heldFrom(phases, LAUNCH).at(-1)).toEqual(['main flight', 14, 179]);
+  expect(heldFrom(phases, LAUNCH).at(-1)).toEqual(['last flight weeks', 166, 179]);
 });
 
 test('without a landing the flight goes on to the end of the drawing, half a year and the week it ends in', () => {

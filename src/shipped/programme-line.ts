@@ -1,10 +1,10 @@
 import type { Exercise } from '#domain/catalogue.ts';
 import { idOf } from '#domain/identity.ts';
-import type { LiftItem, LoadBasis, ProgrammeSet, StepRule, WarmUpSet } from '#domain/programme.ts';
+import type { ItemCondition, LiftItem, LoadBasis, ProgrammeSet, StepRule, WarmUpSet } from '#domain/programme.ts';
 
 /**
- * One line of a training day, from which both phases are written: main flight as it stands, first flight weeks with one
- * set fewer, by feel, and always as a fraction of capacity or by effort.
+ * One line of a training day, from which the phases are written: main flight as it stands, first flight weeks with one
+ * set fewer, by feel, and always as a fraction of capacity or by effort; the last ones with one set fewer at the load.
  */
 export interface ProgrammeLine {
   /** Stem of the item's identity, such as "squat-heavy". */
@@ -65,6 +65,17 @@ export const itemForFirstWeeks = (line: ProgrammeLine): LiftItem => ({
   source: `${FIRST_WEEKS_SOURCE} ${line.source}`,
 });
 
+const LAST_WEEKS_SOURCE =
+  'Last flight weeks: one set fewer, the load stays, so that nobody lands sore: common practice, our own figures.';
+
+/** The load of main flight with one set fewer. */
+export const itemForLastWeeks = (line: ProgrammeLine): LiftItem => ({
+  ...itemForMainFlight(line),
+  id: idOf(`${line.name}-last`),
+  sets: workSets(line.work, line.work.sets - 1),
+  source: `${LAST_WEEKS_SOURCE} ${line.source}`,
+});
+
 const shared = ({ track, leading, exercise, priority, warmUps }: ProgrammeLine) => ({
   kind: 'lift' as const,
   condition: 'everyone' as const,
@@ -77,11 +88,15 @@ const shared = ({ track, leading, exercise, priority, warmUps }: ProgrammeLine) 
 });
 
 /** The same line under a free bar in 1 g. */
-export const itemOnGround = (line: ProgrammeLine, phase: string): LiftItem => ({
-  ...itemForMainFlight(line),
-  id: idOf(`${line.name}-${phase}`),
-  machineKind: 'free bar',
-});
+export const itemOnGround = (line: ProgrammeLine, phase: string): LiftItem =>
+  itemOn('free bar', line, { phase, condition: 'everyone' });
+
+/** The same line on any kind of machine, for everyone or for some. */
+export const itemOn = (
+  machineKind: LiftItem['machineKind'],
+  line: ProgrammeLine,
+  { phase, condition }: { readonly phase: string; readonly condition: ItemCondition },
+): LiftItem => ({ ...itemForMainFlight(line), id: idOf(`${line.name}-${phase}`), machineKind, condition });
 
 const basisOf = ({ load, exercise }: ProgrammeLine): LoadBasis => {
   const rule = STEP_RULES[exercise.bodyPart];

@@ -16,15 +16,20 @@ const HOUSES = [
   ['scenario', scenarioHouse()],
 ] as const;
 
-test('an empty start holds one machine aboard, one free bar on the ground, two programmes and no people', () => {
+test('an empty start holds machines aboard and in a gym, one programme and no people', () => {
   const facts = shippedFacts();
   expect(new Set(facts.map((fact) => fact.kind))).toEqual(new Set(['catalogued']));
   expect(machinesOf(facts).map(({ kind, gravity }) => [kind, gravity])).toEqual([
     ['resistive machine', '0 g'],
     ['free bar', '1 g'],
+    ['treadmill', '0 g'],
+    ['cycle', '0 g'],
+    ['treadmill', '1 g'],
+    ['cycle', '1 g'],
+    ['dumbbells', '1 g'],
   ]);
   expect(sitesOf(facts).map(({ place }) => place)).toEqual(['aboard', 'ground']);
-  expect(entriesOf(facts).filter((entry) => entry.kind === 'programme').length).toBe(2);
+  expect(entriesOf(facts).filter((entry) => entry.kind === 'programme').length).toBe(1);
 });
 
 test.each(HOUSES)('%s: machines stand at known sites, weightless exactly aboard', (_, facts) => {

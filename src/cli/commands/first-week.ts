@@ -24,6 +24,8 @@ import { raiseLines } from '../raise-lines.ts';
 import { readAnswers } from '../read-answers.ts';
 import { inOpening, problemLines, snapshotNow } from '../with-data.ts';
 
+const USUAL_SESSIONS = '6';
+
 /** The whole job once, in memory: tables in, signed cards out. */
 export const firstWeek: Command = {
   name: 'first-week',
@@ -35,12 +37,12 @@ export const firstWeek: Command = {
     needed('person', 'NAME', 'whose cards'),
     needed('signer', 'NAME', 'who signs'),
     needed('today', 'YYYY-MM-DD', 'the day on which the cards are issued'),
-    optional('days', 'N', 'how many sessions; else 3'),
+    optional('days', 'N', `how many sessions; else ${USUAL_SESSIONS}, those of flight days 2 to 7`),
     optional('answers', 'FILE', 'JSON with answers to what the files do not say'),
   ],
   run: async (given, world) => {
     const today = dayFromIso(given['today'] ?? '');
-    const sessions = Number(given['days'] ?? '3');
+    const sessions = Number(given['days'] ?? USUAL_SESSIONS);
     if (today === null) return failed(`"${given['today']}" is no day such as 2027-03-01.`);
     if (!Number.isInteger(sessions) || sessions < 1) return failed('--days is a whole number from 1.');
     const reading = await readAnswers(given['answers'], world);

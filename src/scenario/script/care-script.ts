@@ -1,7 +1,6 @@
 import type { Setting } from '#domain/catalogue.ts';
 import { idOf } from '#domain/identity.ts';
 import { backSquat, deadlift, heelRaise } from '#shipped/exercises/lower-body.ts';
-import { PREPARATION_PROGRAMME } from '#shipped/preparation-programme.ts';
 import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { type Day, addDays } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
@@ -72,7 +71,7 @@ const prepares = (person: InventedPerson, today: Day): ScriptEntry =>
   decision(`prepare ${person.id}`, momentOf(addDays(today, -1), '16:30'), SPECIALIST.id, {
     kind: 'follow',
     person: person.id,
-    programme: PREPARATION_PROGRAMME.id,
+    programme: SET_PROGRAMME.id,
     from: { from: 'launch', days: today - launchDay(person.mission, today) },
   });
 

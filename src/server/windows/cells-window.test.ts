@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { addDays, type Day } from '#units/day.ts';
-import { totalMinutes } from '#domain/card.ts';
+import { liftsOf, totalMinutes } from '#domain/card.ts';
 import type { TrackId } from '#domain/identity.ts';
 import type { CellChange } from '#actions/cell-change.ts';
 import { LAUNCH, PERSON, startedHouse } from '#actions/started-house.fixture.ts';
@@ -18,8 +18,8 @@ const opened = async () => {
   };
   const road = house.snapshot().road(PERSON);
   const planned = (road?.cards ?? []).flatMap((card) => (card.state === 'issued' ? [] : [card]));
-  const [first] = planned;
-  const item = first?.card.items[0];
+  const first = planned.find(({ card }) => liftsOf(card).length > 0);
+  const item = first && liftsOf(first.card)[0];
   if (!first || !item) throw new Error('Nothing is planned.');
   return { house, look, planned, first, item };
 };
@@ -33,10 +33,10 @@ const cellAt = (track: TrackId, day: Day, line: string): CellChange => ({
 test('a look shows each cell and the minutes of each session, and writes nothing', async () => {
   const { house, look, first, item } = await opened();
   const before = house.snapshot().upTo;
-  const { cells, sessions, problems, upTo } = look([cellAt(item.track, first.day, '8 × 6 @ RPE 7, rest 4:00')]);
+  const { cells, sessions, problems, upTo } = look([cellAt(item.track, first.day, '6 × 6 @ RPE 7, rest 4:00')]);
   expect(problems).toEqual([]);
   expect([upTo, house.snapshot().upTo]).toEqual([before, before]);
-  expect(cells[0]?.outcome?.cell.planned).toMatch(/^8×6 start at /);
+  expect(cells[0]?.outcome?.cell.planned).toMatch(/^6×6 start at /);
   expect(cells[0]?.was).not.toBeNull();
   const [session] = sessions;
   expect(session?.minutes.was).toBe(Math.round(totalMinutes(first.card)));
@@ -48,7 +48,7 @@ test('what a long line drives out of its session is told, but not what was asked
   const { look, first, item } = await opened();
   const other = first.card.items[1];
   if (!other) throw new Error('The session has one item.');
-  const long = cellAt(item.track, first.day, '12 × 6 @ RPE 7, rest 4:00');
+  const long = cellAt(item.track, first.day, '20 × 6 @ RPE 7, rest 4:00');
   const [alone, together] = [
     look([long]),
     look([long, { track: other.track, day: first.day, change: { kind: 'leave out' } }]),

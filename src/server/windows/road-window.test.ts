@@ -34,18 +34,23 @@ test('phases with their programme, days on both calendars, and what became of th
   const { phases } = drawn(await startedHouse());
   const held = phases.filter(({ name }) => name !== null);
   expect(held.map(({ name, programme, from, to }) => [name, programme, from, to])).toEqual([
-    ['first flight weeks', 'Flight, resistive part, version 1', 'flight day 1', 'flight day 14'],
-    ['main flight', 'Flight, resistive part, version 1', 'flight day 15', 'flight day 170'],
+    ['first flight weeks', 'The whole road, version 1', 'flight day 1', 'flight day 14'],
+    ['main flight', 'The whole road, version 1', 'flight day 15', 'flight day 156'],
+    ['last flight weeks', 'The whole road, version 1', 'flight day 157', 'flight day 170'],
+    ['first return stage', 'The whole road, version 1', 'R+0', 'R+9'],
+    ['second return stage', 'The whole road, version 1', 'R+10', 'R+23'],
+    ['third return stage', 'The whole road, version 1', 'R+24', 'R+44'],
   ]);
   expect(held[0]?.cards.issued).toBe(0);
   expect((held[0]?.cards['can be issued'] ?? 0) + (held[0]?.cards.waiting ?? 0)).toBeGreaterThan(0);
-  expect(phases.at(-1)).toMatchObject({ name: null, side: 'after landing', from: 'R+0' });
+  expect(phases.at(-1)).toMatchObject({ name: null, side: 'after landing', from: 'R+45' });
 });
 
 test('what nobody planned is said, with the way to where it can be', async () => {
-  const { sentences } = drawn(await startedHouse());
-  const gap = sentences.find(({ kind }) => kind === 'gap');
-  expect(gap?.says).toMatch(/^No programme holds from 2031-10-22 to .* \(R\+0 to R\+\d+\): 7 weeks after landing\./);
+  const house = await startedHouse();
+  house.setToday(addDays(LAUNCH, -35));
+  const gap = drawn(house).sentences.find(({ kind }) => kind === 'gap');
+  expect(gap?.says).toMatch(/^No programme holds from 2031-03-31 to .* \(L−35 to L−1\): 5 weeks before launch\./);
   expect(gap?.link?.to).toBe('programmes');
 });
 
