@@ -30,8 +30,10 @@ test('sides that do the same are said once, others each for itself', () => {
   const [left, right] = [set({ side: 'left' }), set({ side: 'right' })];
   expect(showPiece(drill(left, right, left, right))).toBe('2 × 40 s each side');
   expect(showPiece(drill({ ...left, force: 135 }, { ...right, force: 145 }))).toBe(
-    '1 × 40 s at 135 N left, 1 × 40 s at 145 N right',
+    '1 × 40 s at 135 N left, 145 N right',
   );
+  const longer = { ...right, work: { kind: 'hold', seconds: 50 } as const };
+  expect(showPiece(drill(left, longer))).toBe('1 × 40 s left, 1 × 50 s right');
   expect(showPiece(drill(right))).toBe('1 × 40 s right');
   expect(showPiece(drill(set(), set()))).toBe('2 × 40 s');
 });

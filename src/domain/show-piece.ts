@@ -51,8 +51,27 @@ const showDrill = ({ sets }: CardDrill): string => {
   if (!first || first.side === null) return ofSide(null);
   const [left, right] = [ofSide('left'), ofSide('right')];
   if (left === right) return `${left} each side`;
+  const both = onlyForcesDiffer(sets);
+  if (both !== null) return both;
   const bySide = [left === '' ? '' : `${left} left`, right === '' ? '' : `${right} right`];
   return bySide.filter((text) => text !== '').join(', ');
+};
+
+/** "2 × 40 s at 135 N left, 145 N right"; null where more than the force of the sides differs. */
+const onlyForcesDiffer = (sets: readonly CardDrillSet[]): string | null => {
+  const workOf = (side: CardDrillSet['side']): string =>
+    runsOf(
+      sets.filter((set) => set.side === side),
+      ({ work }) => showDrillWork(work),
+    ).join(', ');
+  const forcesOf = (side: CardDrillSet['side']): readonly (number | null)[] => [
+    ...new Set(sets.filter((set) => set.side === side).map(({ force }) => force)),
+  ];
+  const [[left, ...moreLeft], [right, ...moreRight]] = [forcesOf('left'), forcesOf('right')];
+  const isOneEach = typeof left === 'number' && typeof right === 'number' && moreLeft.length + moreRight.length === 0;
+  return isOneEach && workOf('left') === workOf('right')
+    ? `${workOf('left')} at ${left} N left, ${right} N right`
+    : null;
 };
 
 const showDrillSet = ({ work, force }: CardDrillSet): string =>

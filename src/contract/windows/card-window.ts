@@ -27,8 +27,8 @@ export type CardWindow = IssuedCardWindow | PlannedCardWindow;
 export interface WeekTextWindow {
   readonly text: string;
   readonly bytes: number;
-  /** What had to go to fit, in order: cues, then last time; whole sessions only where even that is too long. */
-  readonly cut: readonly ('cues' | 'last time' | 'sessions')[];
+  /** What had to go to fit, in this order; whole sessions only where even that is too long. */
+  readonly cut: readonly ('cues' | 'last time' | 'ramps' | 'warm-up sets' | 'sessions')[];
 }
 
 /** What a signer must see before issuing. */

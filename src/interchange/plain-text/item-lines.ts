@@ -15,6 +15,9 @@ import { shownLoad } from './shown-load.ts';
 export interface Keeps {
   readonly cues: boolean;
   readonly lastTime: boolean;
+  /** How far loads are on their way up. */
+  readonly ramps: boolean;
+  readonly warmUps: boolean;
 }
 
 /** One exercise of a card in a few lines. */
@@ -31,12 +34,11 @@ export const itemLines = (item: CardItem, keeps: Keeps): readonly string[] => [
 export const cuesText = ({ cues }: Pick<CardItem, 'cues'>): string =>
   plainAscii(cues.map((cue) => cue.replace(/\.$/, '')).join('; '));
 
-const settingsText = ({ settings }: CardItem): string =>
-  settings.length === 0
-    ? ''
-    : `. Set: ${settings
-        .map(({ field, value, side }) => plainAscii(`${field}${side ? ` ${side}` : ''} ${value}`))
-        .join(', ')}`;
+/** "bar stop 14, strap left 2". */
+export const settingsOf = ({ settings }: Pick<CardItem, 'settings'>): string =>
+  settings.map(({ field, value, side }) => plainAscii(`${field}${side ? ` ${side}` : ''} ${value}`)).join(', ');
+
+const settingsText = (item: CardItem): string => (item.settings.length === 0 ? '' : `. Set: ${settingsOf(item)}`);
 
 /** Loads in the unit of the machine; else what the item is done on. */
 const withWhat = (item: CardItem): string => {
@@ -71,7 +73,7 @@ const setLines = (item: CardLift): readonly string[] => {
 const of = (item: CardLift, kind: CardSet['kind']): readonly CardSet[] => item.sets.filter((set) => set.kind === kind);
 
 /** "4x6 270", "3x10 start 85 RPE 6-8", "1x6 200 1x6 220": neighbours that are alike are counted. */
-const setsText = (item: CardLift, sets: readonly CardSet[]): string => {
+export const setsText = (item: CardLift, sets: readonly CardSet[]): string => {
   const runs: { readonly text: string; count: number; readonly sides: Set<string> }[] = [];
   for (const set of sets) {
     const text = `${set.repetitions} ${loadText(item, set)}`;
@@ -98,7 +100,7 @@ const runText = ({
   return sides.size === 0 ? `${count}x${text}` : `${count}x${text} ${[...sides].join(' and ')}`;
 };
 
-const loadText = (item: CardLift, { load }: CardSet): string => {
+export const loadText = (item: CardLift, { load }: CardSet): string => {
   const shown = shownLoad(load.increments, item.increment);
   return load.kind === 'set' ? shown : `start ${shown} RPE ${span(load.rpe)}`;
 };
@@ -108,7 +110,7 @@ const restText = (work: readonly CardSet[]): string | null => {
   return rests.length === 0 ? null : `rest ${rests.join('/')} s`;
 };
 
-const span = ([low, high]: readonly [number, number]): string => (low === high ? `${low}` : `${low}-${high}`);
+export const span = ([low, high]: readonly [number, number]): string => (low === high ? `${low}` : `${low}-${high}`);
 
 /** "+5, max 300, -20": spelled out once in the common lines. Without room for a whole step the load stays. */
 const shortRule = (item: CardLift, rule: SignedRule): string => {

@@ -26,5 +26,5 @@ export const sessionLines = (document: IssuedCard, keeps: Keeps, said: Said): re
   ];
 };
 
-const validUntil = ({ mission, validUntil: day }: IssuedCard): string =>
+export const validUntil = ({ mission, validUntil: day }: IssuedCard): string =>
   showMissionDay({ launch: mission.launch, landing: null }, day);

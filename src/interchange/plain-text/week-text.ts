@@ -2,6 +2,8 @@ import { liftsOf } from '#domain/card.ts';
 import { isoOfDay } from '#units/day.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import type { WeekTextWindow } from '#contract/windows/card-window.ts';
+import { COMPACT_LEGEND } from './compact-item.ts';
+import { compactSessions } from './compact-sessions.ts';
 import { cuesText, USUAL_RULE, type Keeps } from './item-lines.ts';
 import { shortAscii } from './plain-ascii.ts';
 import { sessionLines, type Said } from './session-lines.ts';
@@ -12,30 +14,44 @@ export const MOST_BYTES = 4096;
 
 type Cut = WeekTextWindow['cut'][number];
 
-/** What is given up, step by step, until the week fits. */
-const STEPS: readonly { readonly keeps: Keeps; readonly cut: readonly Cut[] }[] = [
-  { keeps: { cues: true, lastTime: true }, cut: [] },
-  { keeps: { cues: false, lastTime: true }, cut: ['cues'] },
-  { keeps: { cues: false, lastTime: false }, cut: ['cues', 'last time'] },
+interface Step {
+  readonly keeps: Keeps;
+  readonly isCompact: boolean;
+  readonly cut: readonly Cut[];
+}
+
+const ALL: Keeps = { cues: true, lastTime: true, ramps: true, warmUps: true };
+const NO_CUES: Keeps = { ...ALL, cues: false };
+const NO_LAST: Keeps = { ...NO_CUES, lastTime: false };
+const NO_RAMPS: Keeps = { ...NO_LAST, ramps: false };
+
+/** What is given up, step by step, until the week fits: first cues, then words, then what explains, warm-up sets last. */
+const STEPS: readonly Step[] = [
+  { keeps: ALL, isCompact: false, cut: [] },
+  { keeps: NO_CUES, isCompact: false, cut: ['cues'] },
+  { keeps: NO_CUES, isCompact: true, cut: ['cues'] },
+  { keeps: NO_LAST, isCompact: true, cut: ['cues', 'last time'] },
+  { keeps: NO_RAMPS, isCompact: true, cut: ['cues', 'last time', 'ramps'] },
+  { keeps: { ...NO_RAMPS, warmUps: false }, isCompact: true, cut: ['cues', 'last time', 'ramps', 'warm-up sets'] },
 ];
+const SHORTEST = STEPS.at(-1) as Step;
 
 /** One person's cards as plain text: common lines once, then the sessions, never more than one message takes. */
 export const weekText = (documents: readonly IssuedCard[]): WeekTextWindow => {
   const inOrder = documents.toSorted((a, b) => a.card.day - b.card.day);
-  for (const { keeps, cut } of STEPS) {
-    const text = wholeText(inOrder, inOrder, keeps, cut);
-    if (text.length <= MOST_BYTES) return { text, bytes: text.length, cut };
+  for (const step of STEPS) {
+    const text = wholeText(inOrder, inOrder, step);
+    if (text.length <= MOST_BYTES) return { text, bytes: text.length, cut: step.cut };
   }
   return withFewerSessions(inOrder);
 };
 
 /** Nothing that is kept is cut in half: a session stands whole, or the text says that it is missing. */
 const withFewerSessions = (inOrder: readonly IssuedCard[]): WeekTextWindow => {
-  const cut: readonly Cut[] = ['cues', 'last time', 'sessions'];
-  const keeps: Keeps = { cues: false, lastTime: false };
+  const step: Step = { ...SHORTEST, cut: [...SHORTEST.cut, 'sessions'] };
   for (let count = inOrder.length - 1; count >= 0; count -= 1) {
-    const text = wholeText(inOrder.slice(0, count), inOrder, keeps, cut);
-    if (text.length <= MOST_BYTES) return { text, bytes: text.length, cut };
+    const text = wholeText(inOrder.slice(0, count), inOrder, step);
+    if (text.length <= MOST_BYTES) return { text, bytes: text.length, cut: step.cut };
   }
   throw new RangeError('The common lines alone are longer than a message.');
 };
@@ -43,8 +59,7 @@ const withFewerSessions = (inOrder: readonly IssuedCard[]): WeekTextWindow => {
 const wholeText = (
   shown: readonly IssuedCard[],
   all: readonly IssuedCard[],
-  keeps: Keeps,
-  cut: readonly Cut[],
+  { keeps, isCompact, cut }: Step,
 ): string => {
   const machineDown = commonMachineDown(shown);
   const saidBefore = (place: number): Said => ({
@@ -55,14 +70,26 @@ const wholeText = (
     ...headLines(all),
     ...STOP_BOX,
     ...breathingLines(all),
-    ...(shown.some(({ card }) => liftsOf(card).some((item) => item.rule)) ? [USUAL_RULE] : []),
-    'Write for each set: repetitions, load, RPE; discomfort 0-10 with site and side; session RPE; minutes.',
+    ...(shown.some(hasBouts) ? ['Heart rate and effort govern: over what stands here, go slower.'] : []),
+    ...(isCompact ? COMPACT_LEGEND : usualRule(shown)),
+    shown.some(hasBouts) ? WRITE_BOUTS : WRITE,
     ...(machineDown === null ? [] : [`Machine down: ${machineDown}`]),
     ...cutLines(cut, all.length - shown.length),
-    ...shown.flatMap((document, place) => sessionLines(document, keeps, saidBefore(place))),
+    ...(isCompact
+      ? compactSessions(shown, keeps, machineDown !== null)
+      : shown.flatMap((document, place) => sessionLines(document, keeps, saidBefore(place)))),
     '',
   ].join('\n');
 };
+
+const hasBouts = ({ card }: IssuedCard): boolean => card.items.some(({ kind }) => kind === 'bouts');
+
+const WRITE = 'Write for each set: repetitions, load, RPE; discomfort 0-10 with site and side; session RPE; minutes.';
+const WRITE_BOUTS =
+  'Write of sets: repetitions, load, RPE; of bouts: done, minutes, pulse, W or km/h, harness, RPE; discomfort 0-10 with site and side; session RPE; minutes.';
+
+const usualRule = (shown: readonly IssuedCard[]): readonly string[] =>
+  shown.some(({ card }) => liftsOf(card).some((item) => item.rule)) ? [USUAL_RULE] : [];
 
 /** What to do when the machine is down, where all sessions say the same of themselves. */
 const commonMachineDown = (documents: readonly IssuedCard[]): string | null => {
@@ -107,7 +134,7 @@ const cutLines = (cut: readonly Cut[], missing: number): readonly string[] => {
   if (cut.length === 0) return [];
   const texts = cut.filter((part) => part !== 'sessions');
   return [
-    `Cut to fit ${MOST_BYTES} bytes: ${texts.join(' and ')} are on the cards only.`,
+    `Cut to fit ${MOST_BYTES} bytes: ${texts.join(', ')} are on the cards only.`,
     ...(missing > 0 ? [`NOT IN THIS TEXT: the last ${missing} of the sessions; ask for them one by one.`] : []),
   ];
 };

@@ -1,0 +1,89 @@
+import { workIncrements, type CardBouts, type CardDrill, type CardItem, type CardLift } from '#domain/card.ts';
+import { showPiece, showPull, showSeconds } from '#domain/show-piece.ts';
+import { plainAscii, shortAscii } from './plain-ascii.ts';
+import { loadText, setsText, settingsOf, span, USUAL_TERMS, type Keeps } from './item-lines.ts';
+import { shownLoad } from './shown-load.ts';
+
+/** What the letters of the compact lines mean: stands above them. */
+export const COMPACT_LEGEND = [
+  'w warm-up sets, r rest in s, f should feel (RPE); r and f hold until others are named.',
+  `Rule "+5<300-20": add 5 next time if all done at RPE <=${USUAL_TERMS.rpeAtMost}, discomfort under ${USUAL_TERMS.discomfortBelow}, once a week, never over 300; up to 20 off if it feels wrong, say why.`,
+] as const;
+
+/** Rest and feeling that were named last: said again only where they change. */
+export interface Named {
+  rest: string;
+  feel: string;
+}
+
+/** "Back squat w 1x6 80; 4x8 140 r120 f6 +5<150-15": one exercise in one line, without its place. */
+export const compactItem = (item: CardItem, keeps: Keeps, named: Named): string => {
+  const name = plainAscii(item.exerciseName);
+  const what = item.kind === 'lift' ? compactLift(item, keeps) : compactPiece(item);
+  const terms = [...namedRest(item, named), ...namedFeel(item, named)];
+  const rule = item.kind === 'lift' ? compactRule(item) : null;
+  const last = keeps.lastTime && item.last !== null ? ` (${shortAscii(item.last)})` : '';
+  return [name, what, ...terms, ...(rule === null ? [] : [rule])].join(' ') + last;
+};
+
+const namedRest = (item: CardItem, named: Named): readonly string[] => {
+  const sets =
+    item.kind === 'lift' ? item.sets.filter(({ kind }) => kind === 'work') : item.kind === 'drill' ? item.sets : [];
+  const rests = [...new Set(sets.map(({ rest }) => rest))].filter((rest) => rest > 0);
+  const rest = rests.length === 0 ? null : `r${rests.join('/')}`;
+  if (rest === null || rest === named.rest) return [];
+  named.rest = rest;
+  return [rest];
+};
+
+const namedFeel = ({ shouldFeel }: CardItem, named: Named): readonly string[] => {
+  const feel = `f${span(shouldFeel)}`;
+  if (feel === named.feel) return [];
+  named.feel = feel;
+  return [feel];
+};
+
+const compactLift = (item: CardLift, { warmUps }: Keeps): string => {
+  const of = (kind: 'warm-up' | 'work') => item.sets.filter((set) => set.kind === kind);
+  const warm =
+    warmUps && of('warm-up').length > 0
+      ? `w ${of('warm-up')
+          .map((set) => `${set.repetitions}x${loadText(item, set)}`)
+          .join(' ')}; `
+      : '';
+  return `${warm}${setsText(item, of('work'))}`;
+};
+
+/** "+5<300-20"; without room for a whole step the load stays. */
+const compactRule = (item: CardLift): string | null => {
+  const { rule } = item;
+  if (!rule) return null;
+  const shown = (increments: number): string => shownLoad(increments, item.increment);
+  const hasRoom = rule.neverOver >= (workIncrements(item) ?? 0) + rule.add;
+  const isUsual = rule.rpeAtMost === USUAL_TERMS.rpeAtMost && rule.discomfortBelow === USUAL_TERMS.discomfortBelow;
+  const terms = isUsual ? '' : ` (RPE <=${rule.rpeAtMost}, discomfort <${rule.discomfortBelow})`;
+  return hasRoom
+    ? `+${shown(rule.add)}<${shown(rule.neverOver)}-${shown(rule.takeOff)}${terms}`
+    : `stay, -${shown(rule.takeOff)}`;
+};
+
+const compactPiece = (item: CardBouts | CardDrill): string =>
+  shortAscii(showPiece(item.kind === 'bouts' ? { ...item, harness: null } : item))
+    .replaceAll(' - ', '; ')
+    .replaceAll(' x ', 'x');
+
+/** What is set once for an exercise: the person's own settings, the harness, easy minutes before and after. */
+export const compactSettings = (item: CardItem): string => {
+  const own = settingsOf(item);
+  if (item.kind !== 'bouts') return own;
+  const { harness, warmUpSeconds: warm, coolDownSeconds: cool } = item;
+  const around = [
+    ...(warm > 0 ? [`warm ${showSeconds(warm)}`] : []),
+    ...(cool > 0 ? [`cool ${showSeconds(cool)}`] : []),
+  ];
+  return [
+    ...(harness ? [`harness ${showPull(harness)}`] : []),
+    ...(own === '' ? [] : [own]),
+    ...(warm === cool && warm > 0 ? [`warm and cool ${showSeconds(warm)}`] : around),
+  ].join(', ');
+};

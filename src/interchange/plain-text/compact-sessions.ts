@@ -1,0 +1,166 @@
+import { totalMinutes, type Card, type CardItem } from '#domain/card.ts';
+import { cardCode } from '#domain/card-code.ts';
+import type { IssuedCard } from '#domain/issued-card.ts';
+import { compactItem, compactSettings, type Named } from './compact-item.ts';
+import type { Keeps } from './item-lines.ts';
+import { plainAscii, shortAscii } from './plain-ascii.ts';
+import { validUntil } from './session-lines.ts';
+
+/** All sessions of a week in the fewest words: what they share stands once, what an earlier one says is only pointed to. */
+export const compactSessions = (
+  documents: readonly IssuedCard[],
+  keeps: Keeps,
+  sharesMachineDown: boolean,
+): readonly string[] => {
+  const settings = commonSettings(documents);
+  const tails = documents.map(({ card }) => tailOf(card, keeps, sharesMachineDown));
+  const shared =
+    documents.length > 1 ? (tails[0] ?? []).filter((line) => tails.every((tail) => tail.includes(line))) : [];
+  const units = [...new Set(documents.flatMap(({ card }) => unitsOf(card)))];
+  const days = [...new Set(documents.map(({ card, validUntil: until }) => until - card.day))];
+  const saidOn = new Map<string, string>();
+  return [
+    ...settingsLine(settings),
+    [
+      ...(units.length === 1 ? [`Loads in ${units[0] ?? ''}.`] : []),
+      ...(days.length === 1 ? [`Each card is valid for ${days[0] ?? 0} days after its own.`] : []),
+      ...(shared.length > 0 ? [`In every session: ${shared.join('; ')}.`] : []),
+    ].join(' '),
+    ...documents.flatMap((document, place) => [
+      head(document, days.length > 1),
+      ...itemLinesOf(document.card, keeps, { settings, isOneUnit: units.length === 1 }, saidOn),
+      ...(tails[place] ?? []).filter((line) => !shared.includes(line)),
+    ]),
+  ];
+};
+
+const head = (document: IssuedCard, withValidity: boolean): string => {
+  const { card, digest } = document;
+  const until = withValidity ? `, valid to ${validUntil(document)}` : '';
+  return shortAscii(
+    `== ${card.missionDay} ${card.title}${card.deload ? ' (easier week)' : ''}. ${cardCode(digest)}, ${Math.round(totalMinutes(card))}/${card.blockMinutes} min${until}.`,
+  );
+};
+
+/** An exercise with its settings, as long as they are the same in every session. */
+type Settings = ReadonlyMap<string, string>;
+
+const commonSettings = (documents: readonly IssuedCard[]): Settings => {
+  const found = new Map<string, Set<string>>();
+  for (const { card } of documents)
+    for (const item of card.items) {
+      const name = plainAscii(item.exerciseName);
+      found.set(name, (found.get(name) ?? new Set()).add(compactSettings(item)));
+    }
+  return new Map(
+    [...found].flatMap(([name, texts]) => {
+      const [only] = texts;
+      return texts.size === 1 && only ? [[name, only] as const] : [];
+    }),
+  );
+};
+
+const settingsLine = (common: Settings): readonly string[] =>
+  common.size === 0 ? [] : [`Set: ${[...common].map(([name, text]) => `${name} ${text}`).join('; ')}.`];
+
+interface Line {
+  readonly place: number;
+  readonly text: string;
+  /** Day of an earlier session that says the same of the same place. */
+  readonly sameAs: string | null;
+}
+
+interface Common {
+  readonly settings: Settings;
+  readonly isOneUnit: boolean;
+}
+
+const itemLinesOf = (card: Card, keeps: Keeps, common: Common, saidOn: Map<string, string>): readonly string[] => {
+  const named: Named = { rest: '', feel: '' };
+  const lines = card.items.map((item): Line => {
+    const beside = `${unitOf(item, common)}${ownSettings(item, common)}`;
+    // Held against earlier sessions with everything named: what holds from above may differ there.
+    const whole = `${item.place} ${compactItem(item, keeps, { rest: '', feel: '' })}${beside}`;
+    const sameAs = saidOn.get(whole) ?? null;
+    if (sameAs !== null) {
+      Object.assign(named, { rest: '', feel: '' });
+      return { place: item.place, text: '', sameAs };
+    }
+    saidOn.set(whole, shortAscii(card.missionDay));
+    return { place: item.place, text: `${compactItem(item, keeps, named)}${beside}`, sameAs };
+  });
+  return pointed(lines);
+};
+
+const unitsOf = ({ items }: Card): readonly string[] => [
+  ...new Set(items.flatMap((item) => (item.kind === 'lift' ? [item.unit] : []))),
+];
+
+const unitOf = (item: CardItem, { isOneUnit }: Common): string =>
+  item.kind === 'lift' && !isOneUnit ? ` ${item.unit}` : '';
+
+const ownSettings = (item: CardItem, { settings }: Common): string => {
+  const text = compactSettings(item);
+  return text === '' || settings.has(plainAscii(item.exerciseName)) ? '' : `. Set: ${text}`;
+};
+
+/** "1-6 as FD 23": neighbours that stand in the same earlier session are pointed to together. */
+const pointed = (lines: readonly Line[]): readonly string[] => {
+  const shown: string[] = [];
+  for (let at = 0; at < lines.length;) {
+    const line = lines[at] as Line;
+    const run = line.sameAs === null ? 1 : lengthOfRun(lines, at);
+    const last = lines[at + run - 1] as Line;
+    shown.push(
+      line.sameAs === null
+        ? `${line.place} ${line.text}`
+        : `${line.place}${run > 1 ? `-${last.place}` : ''} as ${line.sameAs}`,
+    );
+    at += run;
+  }
+  return shown;
+};
+
+const lengthOfRun = (lines: readonly Line[], from: number): number => {
+  const day = lines[from]?.sameAs;
+  const end = lines.findIndex(({ sameAs }, at) => at > from && sameAs !== day);
+  return (end < 0 ? lines.length : end) - from;
+};
+
+const tailOf = (card: Card, keeps: Keeps, sharesMachineDown: boolean): readonly string[] => [
+  ...saysLines(card, keeps),
+  ...(card.leftOut.length === 0
+    ? []
+    : [
+        shortAscii(
+          `Left out: ${card.leftOut.map(({ exerciseName, says }) => `${exerciseName} (${says.replace(/^left out: /, '')})`).join('; ')}`,
+        ),
+      ]),
+  ...(card.shortOfTime.length > 0 ? [`short of time: leave out ${card.shortOfTime.join(', then ')}`] : []),
+  ...(card.machineDown === '' || sharesMachineDown ? [] : [shortAscii(`Machine down: ${card.machineDown}`)]),
+];
+
+/** "1-6, 10: limited by the physician": what is said of several exercises is said once. */
+const saysLines = ({ items }: Card, keeps: Keeps): readonly string[] => {
+  const places = new Map<string, number[]>();
+  for (const { says, place } of items)
+    for (const text of says) {
+      if (!keeps.ramps && isOfRamp(text)) continue;
+      places.set(text, [...(places.get(text) ?? []), place]);
+    }
+  return [...places].map(([text, of]) => shortAscii(`${inRanges(of)}: ${text}`));
+};
+
+/** "1-6, 10". */
+const inRanges = (places: readonly number[]): string => {
+  const runs: { readonly from: number; to: number }[] = [];
+  for (const place of places) {
+    const last = runs.at(-1);
+    if (last && place === last.to + 1) last.to = place;
+    else runs.push({ from: place, to: place });
+  }
+  return runs.map(({ from, to }) => (from === to ? `${from}` : `${from}-${to}`)).join(', ');
+};
+
+/** How far a load is on its way up explains it; nobody trains by it. */
+const isOfRamp = (says: string): boolean => says.startsWith('on the way up: ');
