@@ -41,8 +41,8 @@ const Row = ({ cell }: { readonly cell: CellLooked }) => {
         <strong>{comesTo(cell)}</strong>
         {outcome?.cell.raise ? ' ↑' : ''}
       </td>
-      <td>{outcome ? barChangeText(outcome.change, outcome.cell) : '–'}</td>
-      <td className="small">{remarksOf(cell).join('; ')}</td>
+      <td className={styles['against']}>{outcome ? barChangeText(outcome.change, outcome.cell) : '–'}</td>
+      <td className={`${styles['know'] ?? ''} small`}>{remarksOf(cell).join('; ')}</td>
     </tr>
   );
 };

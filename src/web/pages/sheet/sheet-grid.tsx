@@ -123,7 +123,7 @@ const useTodayInView = (sheet: SheetWindow) => {
 
 /** What a key does to the range, or to what stands in it. */
 const useKeys =
-  ({ sheet, range: { selection, select }, onOpen, onType, edits }: SheetGridProps) =>
+  ({ sheet, range: { selection, moveTo }, onOpen, onType, edits }: SheetGridProps) =>
   (event: KeyboardEvent): void => {
     const control = event.ctrlKey || event.metaKey;
     const does = meaningOf(event, control, { onOpen, onType, edits });
@@ -137,7 +137,7 @@ const useKeys =
       : selectionAfter(selection, boundsOf(sheet), { key: event.key, shift: event.shiftKey, control });
     if (!moved) return;
     event.preventDefault();
-    select(moved);
+    moveTo(moved);
     focusCell(moved.cursor);
   };
 

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useSearchParams } from 'wouter';
 import type { SheetWindow } from '#contract/windows/sheet-window.ts';
-import { isOnePlace, onePlace, type Place } from '../../parts/block/selection.ts';
+import { isOnePlace, type Place } from '../../parts/block/selection.ts';
 import { Button } from '../../parts/button.tsx';
 import { useShortcut } from '../../parts/shortcut.ts';
 import { CellsDialog } from './cells-dialog.tsx';
@@ -47,12 +47,17 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
   const [open, setOpen] = useState<Open>(null);
   const [typed, setTyped] = useState<string | null>(null);
   const start = useStart(sheet);
+  const [said, setSaid] = useState('');
   const range = useRange(
-    () => start,
+    start,
     () => setOpen('cell'),
+    () => {
+      setSaid('');
+      if (open === 'write') setOpen(null);
+    },
   );
   const { selection } = range;
-  const edits = useEdits(sheet, selection);
+  const edits = useEdits(sheet, selection, setSaid);
   const standing = standingAt(sheet, selection.cursor);
   const write = (digit: string | null): void => {
     if (!standing?.cell) return;
@@ -60,13 +65,6 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
     setOpen('write');
   };
   useSheetKeys(range, standing, edits, setOpen, () => write(null));
-  const moving: Range = {
-    ...range,
-    select: (next) => {
-      range.select(next);
-      if (open === 'write') setOpen(null);
-    },
-  };
   const leave = (): void => {
     setOpen(null);
     focusCell(selection.cursor);
@@ -76,8 +74,9 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
       {open === 'write' && standing ? (
         <Writing sheet={sheet} standing={standing} typed={typed} edits={edits} onClose={leave} />
       ) : null}
-      <SheetGrid sheet={sheet} range={moving} edits={edits} onOpen={() => setOpen('cell')} onType={write} />
+      <SheetGrid sheet={sheet} range={range} edits={edits} onOpen={() => setOpen('cell')} onType={write} />
       <Tools sheet={sheet} edits={edits} onIssue={() => setOpen('issue')} />
+      <output className={`${styles['said'] ?? ''} on-screen`}>{said}</output>
       <SheetLegend unit={sheet.unit} />
       <Opened
         open={edits.asking ? null : open}
@@ -93,7 +92,7 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
           onClose={edits.leaveIt}
           onWritten={(before) => {
             edits.written({ before, after: edits.asking?.chosen.cells ?? [] });
-            range.select(onePlace(selection.cursor));
+            range.letGo();
           }}
         />
       ) : null}
@@ -116,7 +115,6 @@ const Tools = ({ sheet, edits, onIssue }: ToolsProps) => (
     <Button onPress={edits.undo}>Take back</Button>
     <CopyTable sheet={sheet} />
     <Button onPress={() => window.print()}>Print the sheet</Button>
-    <output className="soft small">{edits.said}</output>
   </div>
 );
 

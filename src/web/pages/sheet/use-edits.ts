@@ -42,23 +42,24 @@ export interface SheetEdits {
   readonly redo: () => void;
   readonly onCopy: (event: ClipboardEvent) => void;
   readonly onPaste: (event: ClipboardEvent) => void;
-  /** What the last key did, in words. */
-  readonly said: string;
 }
 
 const plainSteps = (cells: readonly CellAsked[]): Chosen => ({ cells, problems: [], alike: 0 });
 
 /** Everything that writes several cells of the sheet: each is looked at first, signed once, and can be taken back. */
-export const useEdits = (sheet: SheetWindow, selection: Selection): SheetEdits => {
+export const useEdits = (
+  sheet: SheetWindow,
+  selection: Selection,
+  /** Tells in words what a key did. */
+  say: (says: string) => void,
+): SheetEdits => {
   const [steps, setSteps] = useState<Steps<WrittenStep>>(NO_STEPS);
   const [asking, setAsking] = useState<Asking | null>(null);
-  const [said, setSaid] = useState('');
   const block = blockOf(selection);
   const ask = (title: string, usualReason: string, chosen: Chosen): void =>
     setAsking({ title, usualReason, chosen, stepsAfter: (step) => withStep(steps, step) });
   const askStep = (title: string, turn: ReturnType<typeof takeBack<WrittenStep>>, which: keyof WrittenStep): void => {
-    if (!turn)
-      return setSaid(which === 'before' ? 'Nothing was written here to take back.' : 'Nothing was taken back.');
+    if (!turn) return say(which === 'before' ? 'Nothing was written here to take back.' : 'Nothing was taken back.');
     return setAsking({
       title,
       usualReason: which === 'before' ? 'taken back on the sheet' : 'written again on the sheet',
@@ -68,12 +69,11 @@ export const useEdits = (sheet: SheetWindow, selection: Selection): SheetEdits =
   };
   return {
     asking,
-    said,
     leaveIt: () => setAsking(null),
     written: (step) => {
       setSteps(asking ? asking.stepsAfter(step) : withStep(steps, step));
       setAsking(null);
-      setSaid('Written. Ctrl+Z takes it back.');
+      say('Written. Ctrl+Z takes it back.');
     },
     fill: () => ask('Fill right', 'filled right on the sheet', filledCells(sheet, block)),
     leaveOut: () => ask('Leave out', 'left out on the sheet', changedCells(sheet, block, { kind: 'leave out' })),
@@ -85,7 +85,7 @@ export const useEdits = (sheet: SheetWindow, selection: Selection): SheetEdits =
     onCopy: (event) => {
       event.preventDefault();
       event.clipboardData.setData('text/plain', writeTabSeparated(copiedRows(sheet, block)));
-      setSaid(`Copied ${heightOf(block)} × ${widthOf(block)}.`);
+      say(`Copied ${heightOf(block)} × ${widthOf(block)}.`);
     },
     onPaste: (event) => {
       event.preventDefault();

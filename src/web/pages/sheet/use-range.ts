@@ -26,7 +26,10 @@ export const startAt = (selector: string): void =>
 
 export interface Range {
   readonly selection: Selection;
-  readonly select: (selection: Selection) => void;
+  /** Moves the cursor or its range, as a key or a mouse does. */
+  readonly moveTo: (selection: Selection) => void;
+  /** Leaves the cursor where it is, and no range. */
+  readonly letGo: () => void;
   /** What a mouse does: press and drag over a range, Shift and press to extend, press and let go to open. */
   readonly pointing: {
     readonly onPointerDown: (event: PointerEvent) => void;
@@ -38,17 +41,19 @@ export interface Range {
 }
 
 /** A range of a grid, by keyboard and by mouse. A finger scrolls, and opens what it taps. */
-export const useRange = (start: () => Place, onOpen: () => void): Range => {
-  const [selection, select] = useState<Selection>(() => onePlace(start()));
+export const useRange = (start: Place, onOpen: () => void, onMove: () => void): Range => {
+  const [selection, select] = useState<Selection>(() => onePlace(start));
   const isDragging = useRef(false);
   const cursor = useRef(selection.cursor);
   const moveTo = (next: Selection): void => {
     cursor.current = next.cursor;
     select(next);
+    onMove();
   };
   return {
     selection,
-    select: moveTo,
+    moveTo,
+    letGo: () => select(onePlace(cursor.current)),
     pointing: {
       onPointerDown: (event) => {
         const place = placeOf(event.target);
