@@ -202,7 +202,7 @@ test('a site and a machine at it are entered; what counts the loads can be typed
   await closed();
 });
 
-test('a calibration is worked out from what was set and what came', async () => {
+test('a calibration is worked out from what was set and what came, and taken back with a reason', async () => {
   await press('Calibrate Ground unit of the resistive machine');
   await retype('Set', '200');
   await retype('Delivered', '60');
@@ -212,7 +212,17 @@ test('a calibration is worked out from what was set and what came', async () => 
   expect(await dialog().getByLabel('Delivered over set').inputValue()).toBe('1.03');
   await page.keyboard.press('Enter');
   await closed();
-  await expect.poll(() => machineRow('Ground unit').innerText()).toContain('delivers 1.03 of what is set');
+  const row = machineRow('Ground unit');
+  await expect.poll(() => row.innerText()).toContain('delivers 1.03 of what is set');
+  await row.locator('summary').focus();
+  await page.keyboard.press('Enter');
+  await press('Take back the calibration of 1 March 2027', row);
+  await press('Take back', dialog());
+  await expect.poll(() => dialog().getByText('No reason is typed.').count()).toBe(1);
+  await retype('Why is it taken back', 'it was the other machine');
+  await page.keyboard.press('Enter');
+  await closed();
+  await expect.poll(() => row.innerText()).not.toContain('1.03');
 });
 
 test('a policy stays in its bounds, is set with a reason, and goes back to what was shipped', async () => {

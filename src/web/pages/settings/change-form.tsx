@@ -53,7 +53,7 @@ export const useChange = ({ supersedes, labels, asksWhy, isSure = false, onDone 
   return { problems: [...own, ...write.problems.map((each) => atItsField(each, labels))], reason, setReason, submit };
 };
 
-const NO_REASON: Problem = {
+export const NO_REASON: Problem = {
   field: 'reason',
   what: 'No reason is typed.',
   why: 'What stood before stays in the log, with why it was changed.',

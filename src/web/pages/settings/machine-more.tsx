@@ -33,6 +33,13 @@ export function MachineMore({ setting, onDo }: MachineMoreProps) {
                 onPress={() => onDo({ kind: 'correct calibration', of: setting, calibration })}
               >
                 correct
+              </Button>{' '}
+              <Button
+                kind="link"
+                label={`Take back the calibration of ${dateWithYear(calibration.fact.day)}`}
+                onPress={() => onDo({ kind: 'take back calibration', of: setting, calibration })}
+              >
+                take back
               </Button>
             </li>
           ))}

@@ -127,10 +127,10 @@ function MachineActs({ setting, today, onDo }: Omit<MachineRowProps, 'house'> & 
       )}
       <Button
         kind="link"
-        label={isIn ? `${name} out of service` : `Change the outage of ${name}`}
+        label={isIn ? `${name} out of service` : `Outage of ${name}: change`}
         onPress={() => onDo({ kind: 'out of service', of: setting })}
       >
-        {isIn ? 'out of service' : 'change the outage'}
+        {isIn ? 'out of service' : 'outage'}
       </Button>
       {isLoaded(setting.machine.kind) && (
         <Button kind="link" label={`Calibrate ${name}`} onPress={() => onDo({ kind: 'calibrate', of: setting })}>

@@ -8,6 +8,7 @@ import { MachineForm } from './machine-form.tsx';
 import { MachineTable } from './machine-table.tsx';
 import { BackInServiceForm, OutOfServiceForm } from './outage-form.tsx';
 import { SiteForm } from './site-form.tsx';
+import { TakeBackCalibrationForm } from './take-back-calibration-form.tsx';
 import { SITE_PLACES } from './machine-fields.tsx';
 import styles from './settings-page.module.css';
 
@@ -18,7 +19,7 @@ export type MachineDoing =
   | { readonly kind: 'new machine' }
   | { readonly kind: 'change' | 'out of service' | 'back in service' | 'calibrate'; readonly of: MachineSetting }
   | {
-      readonly kind: 'correct calibration';
+      readonly kind: 'correct calibration' | 'take back calibration';
       readonly of: MachineSetting;
       readonly calibration: MachineSetting['calibrations'][number];
     };
@@ -91,6 +92,8 @@ const titleOf = (doing: MachineDoing): string => {
       return `${doing.of.machine.name} back in service`;
     case 'calibrate':
       return `Calibration of ${doing.of.machine.name}`;
+    case 'take back calibration':
+      return `Take back a calibration of ${doing.of.machine.name}`;
     case 'correct calibration':
       return `Correct a calibration of ${doing.of.machine.name}`;
   }
@@ -119,6 +122,8 @@ function FormFor({ doing, house, onDone }: FormForProps) {
       return <BackInServiceForm of={doing.of} today={today} onDone={onDone} />;
     case 'calibrate':
       return <CalibrationForm of={doing.of} correcting={null} today={today} onDone={onDone} />;
+    case 'take back calibration':
+      return <TakeBackCalibrationForm calibration={doing.calibration} onDone={onDone} />;
     case 'correct calibration':
       return <CalibrationForm of={doing.of} correcting={doing.calibration} today={today} onDone={onDone} />;
   }
