@@ -1,3 +1,5 @@
+import type { ReactNode } from 'react';
+import { STANDARD_GRAVITY } from '#units/gravity.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { Problem } from '#contract/problem.ts';
 import { Field } from './field.tsx';
@@ -20,13 +22,32 @@ const fractionText = ({ trueFraction }: Raise): string => {
   return was === null ? showFraction(is) : `${showFraction(was)}\u00a0→\u00a0${showFraction(is)}`;
 };
 
+/** Watts, speed and force have no bar to stand against: what goes up is told of the setting itself. */
+const changeText = ({ atTheBar, from, to, unit }: Raise): ReactNode => {
+  if (atTheBar !== null) return showChange(atTheBar);
+  const isLoad = unit === 'kg' || unit === 'lb';
+  if (from === null || from === 0) return '–';
+  return (
+    <>
+      {showChange(to / from - 1)}
+      <div className="soft small">{isLoad ? 'of the load' : 'of the setting'}</div>
+    </>
+  );
+};
+
+/** What a dynamometer in kilograms of force would show. */
+const besideForce = ({ to, unit, increment }: Raise): ReactNode =>
+  unit === 'N' ? (
+    <div className="soft small">{((to * Number(increment)) / STANDARD_GRAVITY).toFixed(1)} kg of force</div>
+  ) : null;
+
 const Row = ({
   raise,
   reasons,
   onReason,
   problems = [],
 }: Omit<RaiseTableProps, 'raises'> & { readonly raise: Raise }) => {
-  const { track, exerciseName, from, to, unit, increment, atTheBar, cause, cautions, needsReason } = raise;
+  const { track, exerciseName, from, to, unit, increment, cause, cautions, needsReason } = raise;
   return (
     <tr>
       <th scope="row">
@@ -38,8 +59,9 @@ const Row = ({
         <strong>
           <Figure value={showIncrements(to, increment)} unit={unit} />
         </strong>
+        {besideForce(raise)}
       </td>
-      <td className="number">{atTheBar === null ? '–' : showChange(atTheBar)}</td>
+      <td className="number">{changeText(raise)}</td>
       <td className="number">{fractionText(raise)}</td>
       <td>
         {cautions.map((caution) => (
@@ -62,12 +84,18 @@ const Row = ({
   );
 };
 
+const captionOf = (raises: readonly Raise[]): string => {
+  const areLoads = raises.every(({ unit }) => unit === 'kg' || unit === 'lb');
+  if (raises.length === 1) return areLoads ? 'One load goes up' : 'One setting goes up';
+  return `${raises.length} ${areLoads ? 'loads go up' : 'loads and settings go up'}`;
+};
+
 /** Every load that goes up, as a signer must see it. */
 export const RaiseTable = ({ raises, ...rest }: RaiseTableProps) => (
-  <Table caption={raises.length === 1 ? 'One load goes up' : `${raises.length} loads go up`}>
+  <Table caption={captionOf(raises)}>
     <thead>
       <tr>
-        <th scope="col">lift</th>
+        <th scope="col">exercise</th>
         <th scope="col">was → is</th>
         <th scope="col" className="number">
           at the bar
@@ -80,7 +108,7 @@ export const RaiseTable = ({ raises, ...rest }: RaiseTableProps) => (
     </thead>
     <tbody>
       {raises.map((raise) => (
-        <Row key={raise.track} raise={raise} {...rest} />
+        <Row key={`${raise.track} ${raise.exerciseName} ${raise.unit}`} raise={raise} {...rest} />
       ))}
     </tbody>
   </Table>
