@@ -41,27 +41,37 @@ export type DeskLine =
       readonly setsBy: number | null;
       readonly behind: readonly string[];
     }
+  /** A space walk is over, and nobody has looked at hands and shoulders: grip and pressing wait. */
   | {
-      readonly kind: 'cards to issue';
+      readonly kind: 'hands to be looked at';
       readonly person: PersonId;
       readonly name: string;
-      readonly days: readonly Day[];
+      readonly walk: Day;
       readonly says: string;
     }
-  /** A card ahead leaves a lift out until somebody watches. */
+  /** What the road asks for next, with where it is done. */
   | {
-      readonly kind: 'gate to judge';
+      readonly kind: DeskAsk;
       readonly person: PersonId;
       readonly name: string;
       readonly says: string;
-    }
-  | {
-      readonly kind: 'cannot be issued';
-      readonly person: PersonId;
-      readonly name: string;
-      readonly says: string;
-      readonly whatToDo: string;
+      readonly link: { readonly to: DeskLink; readonly says: string };
     };
+
+/** In order of need. */
+export const DESK_ASKS = [
+  'card on a day set aside',
+  'restriction to review',
+  'gate to judge',
+  'tests due',
+  'cards to issue',
+  'outside the windows',
+  'cannot be issued',
+] as const;
+export type DeskAsk = (typeof DESK_ASKS)[number];
+
+/** The sheet, the record, or a form of the record. */
+export type DeskLink = 'sheet' | 'road' | 'record' | 'test' | 'squat gate' | 'weekly minutes';
 
 /** A machine load over time: small trend, in the machine's unit. */
 export interface LoadTrend {

@@ -176,16 +176,16 @@ const loadingLines = (weeks: readonly WeekOfDoses[]): readonly DoseLine[] => {
   });
   return [
     loading(
-      { id: 'heavy sets', label: 'Heavy sets, legs', unit: 'sets' },
+      { id: 'heavy sets', label: 'Heavy leg sets', unit: 'sets' },
       loadingFloor('heavy sets'),
       (d) => d.heavySets,
     ),
     loading(
-      { id: 'loaded minutes', label: 'Loaded minutes', unit: 'min' },
+      { id: 'loaded minutes', label: 'Loaded time', unit: 'min' },
       loadingFloor('loaded minutes'),
       (d) => d.loadedMinutes,
     ),
-    loading({ id: 'steps', label: 'Loaded steps', unit: 'steps' }, loadingFloor('steps'), (d) => d.steps),
+    loading({ id: 'steps', label: 'Steps, loaded', unit: 'steps' }, loadingFloor('steps'), (d) => d.steps),
   ];
 };
 

@@ -4,23 +4,21 @@ import { cardCode } from '#domain/card-code.ts';
 import { ofKind, type Known } from '#domain/known.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import type { CardRecord, Proposal, Road } from '#domain/road.ts';
-import { leftOutBehind, nextGate } from '#planning/squat-gates.ts';
-import type { DeskLine } from '#contract/windows/desk-window.ts';
+import { DESK_ASKS, type DeskLine } from '#contract/windows/desk-window.ts';
+import { roadLines } from './desk-road-lines.ts';
 import { showDone, workSetsWithResults } from './item-result.ts';
-import { followedBy, isOurs } from './person-head.ts';
+import { isOurs } from './person-head.ts';
 import { showWorkSets } from './set-runs.ts';
 import { cardOf } from './sheet-cell.ts';
 import { restrictionsOf } from './sheet-strips.ts';
-import { daysToIssue } from './sheet-window.ts';
 
 const ORDER: readonly DeskLine['kind'][] = [
   'recalled',
+  'hands to be looked at',
   'restriction unconfirmed',
   'unread note',
   'proposal',
-  'cards to issue',
-  'gate to judge',
-  'cannot be issued',
+  ...DESK_ASKS,
 ];
 
 /** Worst first: what a physician took back stands above everything until its receipt is recorded. */
@@ -35,9 +33,7 @@ export const deskLines = (known: Known, road: Road): readonly DeskLine[] => {
     ...unconfirmedLines(known),
     ...unreadNotes(known, records),
     ...road.proposals.flatMap((proposal) => proposalLine(known, records, proposal)),
-    ...cardsToIssue(known, road),
-    ...gateToJudge(known, road),
-    ...cannotBeIssued(known, road),
+    ...roadLines(known, road),
   ];
 };
 
@@ -142,42 +138,4 @@ const lastSessions = (records: readonly CardRecord[], { raises }: Proposal): rea
         }),
     )
     .slice(-SESSIONS_BEHIND);
-};
-
-const cardsToIssue = (known: Known, road: Road): readonly DeskLine[] => {
-  const days = daysToIssue(road);
-  const last = days.at(-1);
-  if (last === undefined) return [];
-  const until = known.mission ? showMissionDay(known.mission, last) : isoOfDay(last);
-  const count = days.length === 1 ? '1 session' : `${days.length} sessions`;
-  return [{ kind: 'cards to issue', ...who(known), days, says: `${count} up to ${until} not issued yet: issue.` }];
-};
-
-/** Lifts that a card ahead leaves out because their gate was not passed. */
-const gateToJudge = (known: Known, road: Road): readonly DeskLine[] => {
-  const gate = nextGate(known, road.today);
-  const waits = road.cards.some(
-    (card) => card.state === 'planned' && card.card.leftOut.some(({ says }) => says === leftOutBehind(gate)),
-  );
-  return gate !== null && waits
-    ? [
-        {
-          kind: 'gate to judge',
-          ...who(known),
-          says: `No bar for squat or hip hinge yet: the ${gate} is to be watched and judged.`,
-        },
-      ]
-    : [];
-};
-
-const cannotBeIssued = (known: Known, road: Road): readonly DeskLine[] => {
-  if (!known.mission || followedBy(known).length === 0) return [];
-  const planned = road.cards.flatMap((card) => (card.state === 'planned' ? card.gaps : []));
-  const gaps = [...new Set([...planned, ...road.gaps.map(({ says }) => says)])];
-  return gaps.map((says) => ({
-    kind: 'cannot be issued' as const,
-    ...who(known),
-    says,
-    whatToDo: 'Open the record and enter what is missing.',
-  }));
 };

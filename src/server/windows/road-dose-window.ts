@@ -32,28 +32,42 @@ type FloorRun = RoadDoseLine['floors'][number];
 const rounded = (unit: DoseLine['unit'], value: number): number =>
   unit === 'sets' ? Math.round(value * 2) / 2 : Math.round(value);
 
-/** What is said of one thing, and then no more: the plots show the rest. */
-const MOST_OF_ONE = 2;
+/** The next ones are told, and how many more there are: the plots show them all. */
+const MOST_TOLD = 6;
 
-/** "Calf 4 sets a week, floor 8: 3 weeks, from that of 2027-03-01 to that of 2027-03-15 (L−96 to L−76)." */
+/** "3 weeks, from that of 2027-03-01 to that of 2027-03-15 (L−96 to L−76): calf 4 of at least 8 sets a week." */
 export const doseSentences = (layout: RoadLayout): readonly RoadSentence[] => {
-  const gaps = doseGaps(layout.dose, layout.today);
-  return layout.dose.lines.flatMap((line) => {
-    const own = gaps.filter((gap) => gap.line.id === line.id);
-    const more = own.length - MOST_OF_ONE;
-    return own.slice(0, MOST_OF_ONE).map((gap, place) => ({
-      kind: 'dose' as const,
-      says: `${gapSays(layout, gap)}${place === MOST_OF_ONE - 1 && more > 0 ? ` And ${more === 1 ? 'once' : `${more} times`} more later.` : ''}`,
-      link: { to: 'programmes' as const, says: 'Look at the programme' },
-    }));
-  });
+  const spans = bySpan(doseGaps(layout.dose, layout.today));
+  const more = spans.length - MOST_TOLD;
+  const told = spans.slice(0, MOST_TOLD).map((gaps) => spanSays(layout, gaps));
+  return [...told, ...(more > 0 ? [`And ${more === 1 ? 'one span' : `${more} spans`} of weeks more, later.`] : [])].map(
+    (says) => ({ kind: 'dose', says, link: { to: 'programmes', says: 'Look at the programme' } }),
+  );
 };
 
-const gapSays = ({ mission }: RoadLayout, gap: DoseGap): string => {
-  const { line, kind, bound, first, last, weeks } = gap;
+/** What is short over the same weeks stands together. */
+const bySpan = (gaps: readonly DoseGap[]): readonly (readonly DoseGap[])[] => {
+  const spans = new Map<string, DoseGap[]>();
+  for (const gap of gaps) {
+    const name = `${gap.first} ${gap.last}`;
+    spans.set(name, [...(spans.get(name) ?? []), gap]);
+  }
+  return [...spans.values()];
+};
+
+const spanSays = ({ mission }: RoadLayout, gaps: readonly DoseGap[]): string => {
+  const [any] = gaps;
+  if (!any) return '';
+  const { first, last, weeks } = any;
+  const days = `${showMissionDay(mission, first)} to ${showMissionDay(mission, last)}`;
+  const when = weeksSay(first, addDays(last, -6), weeks);
+  return `${when.charAt(0).toUpperCase()}${when.slice(1)} (${days}): ${gaps.map(gapSays).join('; ')}.`;
+};
+
+const gapSays = ({ line, kind, bound, ...gap }: DoseGap): string => {
   const [least, most] = [rounded(line.unit, gap.least), rounded(line.unit, gap.most)];
   const amount = least === most ? `${least}` : `${least} to ${most}`;
-  const limit = kind === 'too little' ? `floor ${bound}` : `over ${bound}`;
-  const days = `${showMissionDay(mission, first)} to ${showMissionDay(mission, last)}`;
-  return `${line.label} ${amount} ${line.unit} a week, ${limit}: ${weeksSay(first, addDays(last, -6), weeks)} (${days}).`;
+  return kind === 'too little'
+    ? `${line.label.toLowerCase()} ${amount} of at least ${bound} ${line.unit} a week`
+    : `${line.label.toLowerCase()} ${amount} ${line.unit} a week, over ${bound}`;
 };

@@ -116,11 +116,10 @@ test('a programme that reserves less than practice asks for is said, with what i
   ]);
 });
 
-test('too little of something is said once for weeks on end, by how much and against what', () => {
-  const says = said('dose', MONDAY);
-  expect(says.find((each) => each.startsWith('Calf'))).toMatch(
-    /^Calf 0 to 2 sets a week, floor 8: \d+ weeks, from that of 2028-03-06 to that of 2029-08-20 \(L−364 to flight day 175\)\.$/,
+test('too little of something over the same weeks is one sentence, with how much and against what', () => {
+  const [first, ...others] = said('dose', MONDAY);
+  expect(first).toMatch(
+    /^77 weeks, from that of 2028-03-06 to that of 2029-08-20 \(L−364 to flight day 175\): .*calf 0 to 2 of at least 8 sets a week;.*endurance 0 of at least 150 min a week/,
   );
-  expect(says.some((each) => each.startsWith('Endurance 0 min a week, floor 150'))).toBe(true);
-  expect(says.some((each) => each.startsWith('Grip'))).toBe(false);
+  expect([first, ...others].some((each) => each?.includes('grip') === true)).toBe(false);
 });

@@ -1,17 +1,18 @@
 import { useState, type ReactNode } from 'react';
 import { Link, useLocation } from 'wouter';
-import type { DeskLine } from '#contract/windows/desk-window.ts';
+import type { DeskAsk, DeskLine } from '#contract/windows/desk-window.ts';
 import type { Day } from '#units/day.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { useRecording } from '../../windows.ts';
+import { LookDialog } from './look-dialog.tsx';
 import { ProposalDialog } from './proposal-dialog.tsx';
 import { ReceiptDialog } from './receipt-dialog.tsx';
 import styles from './desk.module.css';
 
 type Line<Kind extends DeskLine['kind']> = Extract<DeskLine, { readonly kind: Kind }>;
 
-/** Name, sentence, and the verbs at its end. */
+/** A sentence, and the verbs at its end. */
 const Row = ({
   line,
   mark,
@@ -24,9 +25,6 @@ const Row = ({
   readonly children?: ReactNode;
 }) => (
   <li className={styles['line']}>
-    <Link className={styles['who']} href={`/people/${line.person}`}>
-      {line.name}
-    </Link>
     <div className={styles['says']}>
       {mark ? <strong className={styles['mark']}>▲ {mark}: </strong> : null}
       {line.says}
@@ -121,10 +119,32 @@ const Proposed = ({ line }: { readonly line: Line<'proposal'> }) => {
   );
 };
 
-export const DeskLineRow = ({ line, today }: { readonly line: DeskLine; readonly today: Day }) => {
+const HandsToBeLookedAt = ({ line, today }: { readonly line: Line<'hands to be looked at'>; readonly today: Day }) => {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <Row
+      line={line}
+      mark="Hands"
+      verbs={
+        <Button kind="main" onPress={() => setOpen(true)}>
+          Record a look
+        </Button>
+      }
+    >
+      {isOpen ? <LookDialog line={line} today={today} onClose={() => setOpen(false)} /> : null}
+    </Row>
+  );
+};
+
+/** What waits for an answer of its own. */
+export type AnsweredLine = Exclude<DeskLine, { readonly kind: DeskAsk }>;
+
+export const DeskLineRow = ({ line, today }: { readonly line: AnsweredLine; readonly today: Day }) => {
   switch (line.kind) {
     case 'recalled':
       return <Recalled line={line} today={today} />;
+    case 'hands to be looked at':
+      return <HandsToBeLookedAt line={line} today={today} />;
     case 'restriction unconfirmed':
       return (
         <Row
@@ -137,18 +157,5 @@ export const DeskLineRow = ({ line, today }: { readonly line: DeskLine; readonly
       return <UnreadNote line={line} />;
     case 'proposal':
       return <Proposed line={line} />;
-    case 'cards to issue':
-      return <Row line={line} verbs={<Link href={`/people/${line.person}`}>Open the sheet</Link>} />;
-    case 'gate to judge':
-      return (
-        <Row line={line} verbs={<Link href={`/people/${line.person}/record?record=squat%20gate`}>Judge it</Link>} />
-      );
-    case 'cannot be issued':
-      return (
-        <Row line={line} verbs={<Link href={`/people/${line.person}/record`}>Open the record</Link>}>
-          {' '}
-          <span className="soft">{line.whatToDo}</span>
-        </Row>
-      );
   }
 };

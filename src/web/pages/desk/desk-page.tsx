@@ -4,36 +4,40 @@ import { Await } from '../../parts/await.tsx';
 import { longDate } from '../../parts/dates.ts';
 import { Empty, Page } from '../../parts/page.tsx';
 import { useDesk } from '../../windows.ts';
-import { DeskLineRow } from './desk-line-row.tsx';
+import { needsByPerson } from './needs-by-person.ts';
 import { PeopleTable } from './people-table.tsx';
+import { PersonNeeds } from './person-needs.tsx';
 import styles from './desk.module.css';
 
-const COUNTS = ['nothing', 'one thing', 'two things', 'three things', 'four things', 'five things', 'six things'];
+const COUNTS = ['nobody', 'one person', 'two people', 'three people', 'four people', 'five people', 'six people'];
 
-const leadOf = ({ lines }: DeskWindow): string => {
-  const count = COUNTS[lines.length] ?? `${lines.length} things`;
-  return lines.length > 1 ? `${count} need you, worst first` : `${count} needs you`;
+const leadOf = (people: number): string => {
+  const count = COUNTS[people] ?? `${people} people`;
+  return people > 1 ? `${count} need you, worst first` : `${count} needs you`;
 };
 
-const Desk = ({ desk }: { readonly desk: DeskWindow }) => (
-  <Page title={longDate(desk.today)} lead={leadOf(desk)}>
-    {desk.lines.length > 0 ? (
-      <ul className={styles['lines']} aria-label="What needs you now, worst first">
-        {desk.lines.map((line) => (
-          <DeskLineRow key={`${line.kind} ${line.person} ${line.says}`} line={line} today={desk.today} />
-        ))}
-      </ul>
-    ) : null}
-    {desk.people.length > 0 ? (
-      <PeopleTable desk={desk} />
-    ) : (
-      <Empty>
-        Nobody is here yet. <Link href="/in-and-out">Bring people and their tests in</Link> from a spreadsheet; then let
-        them follow a programme.
-      </Empty>
-    )}
-  </Page>
-);
+const Desk = ({ desk }: { readonly desk: DeskWindow }) => {
+  const needs = needsByPerson(desk.lines);
+  return (
+    <Page title={longDate(desk.today)} lead={leadOf(needs.length)}>
+      {needs.length > 0 ? (
+        <ul className={styles['lines']} aria-label="What needs you now, worst first">
+          {needs.map((need) => (
+            <PersonNeeds key={need.person} need={need} today={desk.today} />
+          ))}
+        </ul>
+      ) : null}
+      {desk.people.length > 0 ? (
+        <PeopleTable desk={desk} />
+      ) : (
+        <Empty>
+          Nobody is here yet. <Link href="/in-and-out">Bring people and their tests in</Link> from a spreadsheet; then
+          let them follow a programme.
+        </Empty>
+      )}
+    </Page>
+  );
+};
 
 /** What needs the specialist now, then everybody on one line. */
 export const DeskPage = () => <Await query={useDesk()}>{(desk) => <Desk desk={desk} />}</Await>;

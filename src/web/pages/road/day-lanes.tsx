@@ -46,7 +46,7 @@ export const WalkLane = ({ road }: { readonly road: RoadDrawn }) =>
 /** A word stands in the title and in the sentences; here it is a mark. */
 const MARKS: Readonly<Record<RoadWalk['state'], string>> = {
   ahead: '◇',
-  'to be looked at': '▲ look,',
+  'to be looked at': '▲ look due,',
   'not sound': '▲ not sound,',
   sound: '◆',
   'not in flight': '▲ on the ground,',

@@ -19,6 +19,7 @@ export const DoseLanes = ({ road }: { readonly road: RoadDrawn }) =>
     </>
   );
 
+/** Longer ones are cut by the page; the whole stands in what a reader of the page hears. */
 const UNITS: Readonly<Record<RoadDoseLine['unit'], string>> = {
   sets: 'sets',
   min: 'min',
@@ -29,13 +30,14 @@ const UNITS: Readonly<Record<RoadDoseLine['unit'], string>> = {
 const DoseLane = ({ line, road }: { readonly line: RoadDoseLine; readonly road: RoadDrawn }) => {
   const { at, width } = roadScale(road);
   const drawn = { left: percent(at(road.weeks[0]?.first ?? road.first)), width: percent(width(road)) };
-  const enough = line.planned.map((amount, week) => (isShort(line, week) ? 0 : amount));
-  const short = line.planned.map((amount, week) => (isShort(line, week) ? amount : 0));
-  const done = line.planned.map((_, week) => line.done.find(([place]) => place === week)?.[1] ?? 0);
+  const enough = line.planned.map((amount, week) => (isShort(line, week) || amount === 0 ? null : amount));
+  const short = line.planned.map((amount, week) => (isShort(line, week) ? amount : null));
+  const done = line.planned.map((_, week) => line.done.find(([place]) => place === week)?.[1] ?? null);
   return (
     <div className={join(chart['lane'], styles['dose'], line.floors.length === 0 && styles['unbounded'])}>
-      <div className={chart['label']}>
-        {line.label} <span className={styles['unit']}>{UNITS[line.unit]}</span>
+      <div className={join(chart['label'], styles['name'])} title={line.label}>
+        {line.label}
+        {line.label.includes(line.unit) ? null : <span className={styles['unit']}> {UNITS[line.unit]}</span>}
       </div>
       <div className={chart['track']}>
         <svg

@@ -18,10 +18,10 @@ test('a week is short where it lies under a floor that holds for it', () => {
   expect([0, 1, 2, 3].map((week) => isShort(CALF, week))).toEqual([true, false, false, false]);
 });
 
-test('bars stand on the ground, the highest under the top; weeks without any have none', () => {
+test('bars stand on the ground, the highest under the top; a week of nothing that should hold something is seen', () => {
   // 10 is the most: it is drawn at 10 / 11 of the height.
-  expect(barPath(CALF, [0, 0, 0, 10])).toBe('M3.14 100V9.1H3.86V100Z');
-  expect(barPath(CALF, [0, 0, 0, 0.01])).toBe('M3.14 100V96.0H3.86V100Z');
+  expect(barPath(CALF, [null, null, null, 10])).toBe('M3.14 100V9.1H3.86V100Z');
+  expect(barPath(CALF, [null, null, null, 0])).toBe('M3.14 100V96.0H3.86V100Z');
 });
 
 test('a floor is a line over the weeks that it holds for', () => {

@@ -19,11 +19,12 @@ export const isShort = (line: RoadDoseLine, week: number): boolean => {
 const most = ({ planned, done, floors }: RoadDoseLine): number =>
   HEADROOM * Math.max(1, ...planned, ...done.map(([, amount]) => amount), ...floors.map(([, , floor]) => floor));
 
-export const barPath = (line: RoadDoseLine, amounts: readonly number[]): string => {
+/** Amounts of the weeks that are drawn; null for a week that is not. */
+export const barPath = (line: RoadDoseLine, amounts: readonly (number | null)[]): string => {
   const top = most(line);
   return amounts
     .flatMap((amount, week) => {
-      if (amount <= 0) return [];
+      if (amount === null) return [];
       const height = Math.max(LEAST_HEIGHT, (amount / top) * 100);
       return [`M${week + LEFT} 100V${(100 - height).toFixed(1)}H${week + RIGHT}V100Z`];
     })

@@ -14,19 +14,28 @@ export const SentenceList = ({ sentences, person }: SentenceListProps) =>
     <section aria-label="What the road says">
       <h2>What the road says</h2>
       <ul className={styles['sentences']}>
-        {sentences.map(({ kind, says, link }) => (
-          <li key={says}>
-            <b>{WORDS[kind]}</b> {datesInWords(says)}{' '}
-            {link && (
-              <span className="on-screen">
-                <Link href={addressOf(link.to, person)}>{link.says}</Link>
+        {byKind(sentences).map((group) => (
+          <li key={group[0]?.kind}>
+            <b>{WORDS[group[0]?.kind ?? 'dates']}</b>{' '}
+            {group.map(({ says, link }, place) => (
+              <span key={says} className={styles['sentence']}>
+                {datesInWords(says)}{' '}
+                {link && link.to !== group[place + 1]?.link?.to && (
+                  <span className="on-screen">
+                    <Link href={addressOf(link.to, person)}>{link.says}</Link>
+                  </span>
+                )}
               </span>
-            )}
+            ))}
           </li>
         ))}
       </ul>
     </section>
   );
+
+/** What is of one kind stands together, under one word. */
+const byKind = (sentences: readonly RoadSentence[]): readonly (readonly RoadSentence[])[] =>
+  [...new Set(sentences.map(({ kind }) => kind))].map((kind) => sentences.filter((each) => each.kind === kind));
 
 const WORDS: Readonly<Record<RoadSentence['kind'], string>> = {
   dates: 'Dates.',
