@@ -3,7 +3,7 @@ import type { Change } from '#domain/decision.ts';
 import type { FactId, PersonId, SignerId, TrackId } from '#domain/identity.ts';
 import type { Policies } from '#domain/policies.ts';
 import type { Road } from '#domain/road.ts';
-import { readShorthand } from '#domain/shorthand/read-shorthand.ts';
+import { problemsOfLine } from '#domain/programme-line/written-line.ts';
 import type { Problem } from '#contract/problem.ts';
 import { answerOf, notBuilt, type Answer } from './answer.ts';
 import { decided, draftOf } from './drafts.ts';
@@ -64,10 +64,8 @@ const changeOf = (change: Adjustment['change'], { backOff }: Policies): Change =
   return change.kind === 'back off' ? { kind: 'back off', by: backOff } : { kind: change.kind };
 };
 
-const lineProblems = (change: Adjustment['change']): readonly Problem[] => {
-  const reading = change.kind === 'as written' ? readShorthand(change.line) : null;
-  return reading?.kind === 'problems' ? reading.problems.map(({ says }) => unreadable(says)) : [];
-};
+const lineProblems = (change: Adjustment['change']): readonly Problem[] =>
+  change.kind === 'as written' ? problemsOfLine(change.line).map(({ says }) => unreadable(says)) : [];
 
 const unreadable = (why: string): Problem => ({
   what: 'The line cannot be read.',

@@ -5,7 +5,7 @@ import type { TrackId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import type { Road, RoadCard } from '#domain/road.ts';
-import { readShorthand } from '#domain/shorthand/read-shorthand.ts';
+import { problemsOfLine } from '#domain/programme-line/written-line.ts';
 import { asIfDecided } from '#planning/as-if.ts';
 import { derive } from '#planning/derive.ts';
 import type { Problem } from '#contract/problem.ts';
@@ -105,9 +105,9 @@ const problemOf = (
   if (change.kind !== 'as written') return null;
   if (change.line.length > LONGEST_LINE)
     return at('is too long to be a session.', `It has ${change.line.length} signs.`, EXAMPLE);
-  const reading = readShorthand(change.line);
-  if (reading.kind === 'problems')
-    return at(`cannot be read: “${change.line}”.`, reading.problems.map(({ says }) => says).join(' '), EXAMPLE);
+  const unread = problemsOfLine(change.line);
+  if (unread.length > 0)
+    return at(`cannot be read: “${change.line}”.`, unread.map(({ says }) => says).join(' '), EXAMPLE);
   return leftOutOver(known, track, day)
     ? at(
         'is left out over several days.',

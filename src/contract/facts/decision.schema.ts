@@ -11,7 +11,7 @@ import type {
   TrackId,
 } from '#domain/identity.ts';
 import type { Anchor } from '#domain/mission-day.ts';
-import { readShorthand } from '#domain/shorthand/read-shorthand.ts';
+import { problemsOfLine } from '#domain/programme-line/written-line.ts';
 import { z } from 'zod';
 import { record } from './record.schema.ts';
 import { issuedCard } from './issued-card.schema.ts';
@@ -32,7 +32,7 @@ const replacementPolicy = z.union(
   { error: '"work-matched", "joint-matched", "whole", or a share of body weight from 0 to 1.2' },
 ) satisfies z.ZodType<ReplacementPolicy>;
 
-const shorthand = sentence.refine((line) => readShorthand(line).kind === 'prescription', {
+const shorthand = sentence.refine((line) => problemsOfLine(line).length === 0, {
   error: 'a line of shorthand such as 4 × 6 @ 80 %',
 });
 

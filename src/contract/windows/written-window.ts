@@ -34,8 +34,6 @@ export interface SessionMinutes {
 /** What a line of shorthand would make of one item of one day: shown beside it while it is typed. Nothing is signed by looking. */
 export interface WrittenWindow {
   readonly problems: readonly LineProblem[];
-  /** The line in the house's spelling; null while it cannot be read. */
-  readonly line: string | null;
   readonly outcome: ItemOutcome | null;
   /** Of the whole session: now, and as it would be. */
   readonly minutes: SessionMinutes | null;
