@@ -101,7 +101,7 @@ const cardBouts = (
     asWritten: at.asWritten,
     settings: settingsFor(context.known, machine.id, exercise.id),
     last: holds.state.last,
-    cues: exercise.cues,
+    cues: [...exercise.cues, ...exercise.cautions],
     shouldFeel: capped(item.shouldFeel, effortCap(context, exercise, day)),
     says: [
       ...new Set([
@@ -247,8 +247,8 @@ const limitsHere = (
   const { watts, speed } = state.inUse;
   const { raiseAtMost, daysBetweenRaises } = context.known.house.policies;
   const lastStep = harness ? harnessState(progress, machine.id).lastStepOn : null;
-  const isLoadFirst =
-    harness?.raise?.cause === 'ramp step' || (lastStep !== null && day - lastStep < daysBetweenRaises);
+  const isRecent = (raised: Day | null): boolean => raised !== null && day - raised < daysBetweenRaises;
+  const isLoadFirst = harness?.raise?.cause === 'ramp step' || isRecent(lastStep);
   return [
     ...(held === null ? [] : [{ watts, speed, says: `held by ${held}` }]),
     ...(deload === null ? [] : [{ watts, speed, says: 'nothing goes up in an easier week' }]),
@@ -262,7 +262,10 @@ const limitsHere = (
           },
         ]),
     ...(harness && isLoadFirst
-      ? [{ watts: null, speed, says: 'the load of the harness was raised: the speed waits a week' }]
+      ? [{ watts: null, speed, says: 'the load of the harness was raised: the speed waits' }]
+      : []),
+    ...(harness && isRecent(state.raisedOn)
+      ? [{ watts: null, speed, says: 'the speed was raised less than a week ago' }]
       : []),
     ...(harness && speed !== null
       ? [

@@ -68,8 +68,9 @@ export interface PieceState {
   readonly track: TrackId;
   readonly machine: MachineId | null;
   readonly inUse: PieceSettings;
-  /** Day of the card that set it. */
+  /** Day of the card that set it, and of the last one that set more than before. */
   setOn: Day | null;
+  raisedOn: Day | null;
   /** What a back-off left: nothing goes over it until a raise is signed. */
   backedOff: { readonly by: number; readonly most: PieceSettings } | null;
   /** Cards issued before this place in the log know nothing of the back-off. */
@@ -137,6 +138,7 @@ export const pieceState = (progress: Progress, track: TrackId, machine: MachineI
     machine,
     inUse: { watts: null, speed: null, left: null, right: null },
     setOn: null,
+    raisedOn: null,
     backedOff: null,
     backedOffIn: 0 as Sequence,
     cleanBy: [],

@@ -65,7 +65,9 @@ export const takeIssuedPieces = (progress: Progress, document: IssuedCard): void
     for (const name of SETTINGS) {
       const [set, most] = [settings[name], state.backedOff?.most[name] ?? null];
       if (set !== null && most !== null && set > most) state.backedOff = null;
-      state.inUse[name] = set ?? state.inUse[name];
+      const before = state.inUse[name];
+      if (set !== null && before !== null && set > before) state.raisedOn = document.card.day;
+      state.inUse[name] = set ?? before;
     }
     state.setOn = document.card.day;
   }
