@@ -27,9 +27,7 @@ export const Comparison = ({ window }: { readonly window: ComparisonWindow }) =>
         Version {window.newer} was taken up since this draft was begun: what it changed is not in here.
       </p>
     )}
-    {window.people.map((person) => (
-      <PersonTable key={person.id} person={person} />
-    ))}
+    {window.people.length > 0 ? <PeopleTable people={window.people} /> : null}
     {window.unchanged.length > 0 ? (
       <p className="soft">
         Nothing changes in these days for {window.unchanged.map((each) => unchangedWords(each, window)).join(', ')}.
@@ -63,16 +61,9 @@ export const countWords = (counts: ChangeCounts): string => {
   ].join(', ');
 };
 
-const PersonTable = ({ person }: { readonly person: ComparedPerson }) => (
-  <section className={styles['person']} aria-label={person.name}>
-    <h3>
-      <Link href={`/people/${person.id}`}>{person.name}</Link>{' '}
-      <span className="soft">
-        {person.dayLabel}; {countWords(person.counts)}
-        {person.issuedAhead > 0 ? `; ${issuedWords(person.issuedAhead)}` : ''}
-      </span>
-    </h3>
-    <Table caption={`What changes for ${person.name}`} isCaptionHidden>
+const PeopleTable = ({ people }: { readonly people: readonly ComparedPerson[] }) => (
+  <div className={styles['people']}>
+    <Table caption="What changes, person by person" isCaptionHidden>
       <thead>
         <tr>
           <th scope="col">Day</th>
@@ -80,16 +71,33 @@ const PersonTable = ({ person }: { readonly person: ComparedPerson }) => (
           <th scope="col">Exercise</th>
           <th scope="col">Now</th>
           <th scope="col">With this version</th>
-          <th scope="col">Minutes</th>
+          <th scope="col" className="number">
+            Minutes
+          </th>
         </tr>
       </thead>
-      <tbody>
-        {groupedSessions(person.sessions).map((group) => (
-          <SessionRows key={`${group.alike.day} ${group.alike.title}`} group={group} />
-        ))}
-      </tbody>
+      {people.map((person) => (
+        <tbody key={person.id}>
+          <PersonRow person={person} />
+          {groupedSessions(person.sessions).map((group) => (
+            <SessionRows key={`${group.alike.day} ${group.alike.title}`} group={group} />
+          ))}
+        </tbody>
+      ))}
     </Table>
-  </section>
+  </div>
+);
+
+const PersonRow = ({ person }: { readonly person: ComparedPerson }) => (
+  <tr>
+    <th scope="rowgroup" colSpan={6}>
+      <Link href={`/people/${person.id}`}>{person.name}</Link>{' '}
+      <span className="soft">
+        {person.dayLabel}; {countWords(person.counts)}
+        {person.issuedAhead > 0 ? `; ${issuedWords(person.issuedAhead)}` : ''}
+      </span>
+    </th>
+  </tr>
 );
 
 const issuedWords = (count: number): string =>

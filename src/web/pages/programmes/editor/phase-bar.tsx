@@ -86,7 +86,7 @@ export const PhaseFields = ({ phase, onChange, onTakeOut }: PhaseFieldsProps) =>
         )}
         <Button kind="link" onPress={() => setSourceOpen(!isSourceOpen)}>
           {isSourceOpen ? 'Close the source' : 'Write the source'}
-        </Button>{' '}
+        </Button>
         {onTakeOut ? (
           <Button kind="link" onPress={onTakeOut}>
             Take this phase out

@@ -1,12 +1,14 @@
+import { useEffect } from 'react';
 import type { Exercise } from '#domain/catalogue.ts';
 import type { ProgrammeItem } from '#domain/programme.ts';
 import { isSamePlace } from '../../../parts/block/selection.ts';
 import { Problems } from '../../../parts/parts.ts';
+import { startAtCell } from '../../sheet/use-range.ts';
 import type { Draft, DraftPhase } from './draft.ts';
 import type { PlacedProblem } from './draft-problems.ts';
 import { ItemPanel } from './item-panel.tsx';
 import type { Editing } from './use-draft.ts';
-import { useWeek } from './use-week.ts';
+import { FIRST_PLACE, useWeek } from './use-week.ts';
 import { slotAt } from './week.ts';
 import { WeekEditor, type WeekEditorProps } from './week-editor.tsx';
 import { withItem } from './with-item.ts';
@@ -23,6 +25,7 @@ export interface PhaseWeekProps extends Pick<WeekEditorProps, 'isChanged'> {
 /** The week of a phase, and beside it what the chosen line does not say. */
 export const PhaseWeek = ({ editing, at, phase, exercises, problems, isChanged }: PhaseWeekProps) => {
   const week = useWeek(editing, at, phase, exercises);
+  useEffect(() => startAtCell(FIRST_PLACE), []);
   const { cursor } = week.range.selection;
   const slot = slotAt(phase, cursor);
   const item = slot.kind === 'item' ? slot.item : null;

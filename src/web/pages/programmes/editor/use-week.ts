@@ -43,10 +43,10 @@ export interface Week {
 
 /** A week as a grid that types like a spreadsheet. */
 export const useWeek = (editing: Editing, at: number, phase: DraftPhase, exercises: readonly Exercise[]): Week => {
-  const ranged = useRange(() => ({ row: FIRST_ITEM_ROW, column: 0 }), nothing);
+  const [said, say] = useState('');
+  const ranged = useRange(FIRST_PLACE, nothing, () => say(''));
   const bounds = boundsOf(phase);
   const range = { ...ranged, selection: within(ranged.selection, bounds) };
-  const [said, say] = useState('');
   const textOf = (place: Place): string => textAt(phase, place, exercises);
   const lay = (cells: readonly Laid<CellValue>[], says: string): void => {
     editing.change(withCells(editing.draft, at, cells, exercises));
@@ -81,6 +81,9 @@ export const useWeek = (editing: Editing, at: number, phase: DraftPhase, exercis
   };
 };
 
+/** Where the keyboard begins: the first line of the first day. */
+export const FIRST_PLACE: Place = { row: FIRST_ITEM_ROW, column: 0 };
+
 const nothing = (): void => undefined;
 
 /** Where the grid became smaller, the cursor comes along. */
@@ -89,7 +92,7 @@ const within = ({ anchor, cursor }: Selection, bounds: Bounds): Selection => ({
   cursor: broughtWithin(bounds, cursor),
 });
 
-const pressed = (event: KeyboardEvent, keys: WeekKeys, { selection, select }: Range, bounds: Bounds): void => {
+const pressed = (event: KeyboardEvent, keys: WeekKeys, { selection, moveTo }: Range, bounds: Bounds): void => {
   const does = meaningOf(event, keys);
   const { key, shiftKey: shift, ctrlKey, metaKey } = event;
   const moved = does ? null : selectionAfter(selection, bounds, { key, shift, control: ctrlKey || metaKey });
@@ -97,7 +100,7 @@ const pressed = (event: KeyboardEvent, keys: WeekKeys, { selection, select }: Ra
   event.preventDefault();
   does?.();
   if (!moved) return;
-  select(moved);
+  moveTo(moved);
   focusCell(moved.cursor);
 };
 
@@ -110,7 +113,7 @@ const useTyping = (
   const [typing, setTyping] = useState<Typing | null>(null);
   const go = (place: Place): void => {
     const next = broughtWithin(bounds, place);
-    range.select(onePlace(next));
+    range.moveTo(onePlace(next));
     focusCell(next);
   };
   return {
@@ -136,7 +139,7 @@ type Grid = Parameters<typeof useClipboard>[0];
 const keysOf = (
   editing: Editing,
   at: number,
-  { selection, select }: Range,
+  { selection, moveTo }: Range,
   { block, bounds, valueAt, lay, say }: Grid,
   begin: (place: Place, start: string | null) => void,
 ): WeekKeys => ({
@@ -149,11 +152,11 @@ const keysOf = (
     if (!moved) return say('There is no room to move it there.');
     editing.change(moved);
     const { top, left, bottom, right } = movedBlock(block, by);
-    select({ anchor: { row: top, column: left }, cursor: { row: bottom, column: right } });
+    moveTo({ anchor: { row: top, column: left }, cursor: { row: bottom, column: right } });
     focusCell({ row: bottom, column: right });
     return say(by < 0 ? 'Moved up.' : 'Moved down.');
   },
-  all: () => select({ anchor: { row: 0, column: 0 }, cursor: { row: bounds.bottom, column: bounds.right } }),
+  all: () => moveTo({ anchor: { row: 0, column: 0 }, cursor: { row: bounds.bottom, column: bounds.right } }),
   undo: () => say(editing.undo() ? 'Taken back.' : 'There is nothing to take back.'),
   redo: () => say(editing.redo() ? 'Done again.' : 'Nothing was taken back.'),
 });

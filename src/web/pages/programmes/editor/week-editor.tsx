@@ -52,7 +52,8 @@ export const WeekEditor = (props: WeekEditorProps) => {
               <span className="unseen">row</span>
             </th>
             {columns.map(({ weekday, session }, column) => (
-              <th key={session?.id ?? weekday} scope="col" className={session ? styles['day'] : styles['free']}>
+              // A day keeps its place, and the keyboard with it, when its session comes or goes.
+              <th key={column} scope="col" className={session ? styles['day'] : styles['free']}>
                 {dayName(phase, weekday, columns[column]?.session ? 'whole' : 'short')}
               </th>
             ))}
@@ -66,7 +67,7 @@ export const WeekEditor = (props: WeekEditorProps) => {
             >
               <th scope="row">{rowName(row)}</th>
               {columns.map((day, column) => (
-                <Cell key={day.session?.id ?? day.weekday} {...props} day={day} place={{ row, column }} />
+                <Cell key={column} {...props} day={day} place={{ row, column }} />
               ))}
             </tr>
           ))}
