@@ -1,6 +1,6 @@
 import { addDays, type Day } from '#units/day.ts';
 import { capacityReader } from '#assessing/capacity.ts';
-import type { CardItem } from '#domain/card.ts';
+import { raisesOf, type CardItem } from '#domain/card.ts';
 import type { ExerciseId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
 import type { Raise } from '#domain/raise.ts';
@@ -77,8 +77,8 @@ const liftPerson = (snapshot: Snapshot, { known, road }: OurPerson, sessions: re
     dayLabel,
     past: shown.slice(-PAST_SHOWN),
     ahead: ahead.slice(0, AHEAD_SHOWN).map((placed) => liftSession(known, placed, today)),
-    estimate: like.kind === 'lift' ? estimateOf(known, capacityReader(known), like, today) : null,
-    lastHere: like.kind === 'lift' ? lastHere(known, road, like) : null,
+    estimate: estimateOf(known, capacityReader(known), like, today),
+    lastHere: lastHere(known, road, like),
     ramp: rampOf(like),
     raise: raiseOf(road, like, ahead),
     discomfort: discomfortOf(shown),
@@ -103,8 +103,8 @@ const rampOf = (item: CardItem): string | null => {
 const raiseOf = ({ proposals }: Road, { exercise }: CardItem, ahead: readonly Placed[]): Raise | null => {
   const open = proposals.filter(({ state }) => state === 'open').flatMap(({ raises }) => raises);
   const [next] = ahead;
-  const onNext = next?.item.kind === 'lift' && next.card.state !== 'issued' ? next.item.raise : null;
-  return open.find((raise) => raise.exercise === exercise) ?? onNext;
+  const onNext = next && next.card.state !== 'issued' ? raisesOf({ items: [next.item] })[0] : null;
+  return open.find((raise) => raise.exercise === exercise) ?? onNext ?? null;
 };
 
 const discomfortOf = (sessions: readonly LiftSession[]): LiftPerson['discomfort'] => {

@@ -47,7 +47,7 @@ export const WriteLine = (props: WriteLineProps) => {
         <SignAs />
       </div>
       <output id="line-outcome">
-        {writing.line.trim() === '' ? <Examples /> : null}
+        {writing.line.trim() === '' ? <p className="soft">{EXAMPLES[cell.kind]}</p> : null}
         {writing.line.trim() !== '' && writing.outcome ? <LineOutcome written={writing.outcome} /> : null}
       </output>
       <Problems problems={writing.problems} />
@@ -100,9 +100,11 @@ const ReasonFields = ({ writing, onKeyDown }: FieldsProps) => (
   </>
 );
 
-const Examples = () => (
-  <p className="soft">Write it as 4 × 6 @ 80 %, rest 2:30; 3 × 8 @ 2 RIR; 225 × 5 @ RPE 8; top 6 then 2 × 8 −10 %.</p>
-);
+const EXAMPLES = {
+  lift: 'Write it as 4 × 6 @ 80 %, rest 2:30; 3 × 8 @ 2 RIR; 225 × 5 @ RPE 8; top 6 then 2 × 8 −10 %.',
+  bouts: 'Write it as 4 × 4 min @ 90 % HRR, 3 min easy; 30 min @ 130 W; 6 × 30 s @ RPE 9, 2 min easy.',
+  drill: 'Write it as 3 × 10, rest 1:00; 3 × 30 s; 5 × 8 × 7 s/3 s @ 100 % CF, rest 2:30.',
+} as const;
 
 /** Why what stands under the cursor is not to be written. */
 export const CannotWrite = ({ column }: { readonly column: SheetColumn }) => (
