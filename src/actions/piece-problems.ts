@@ -30,7 +30,7 @@ const problemsOf = (piece: PieceResult, isAgain: boolean, card: Card): readonly 
 /** Ranges of a mean over work, common practice for adults who train; no source. */
 const WATTS: Range = { least: 0, most: 600, perhaps: 'A mean of the work is meant, not a peak.' };
 const SPEED: Range = { least: 0, most: 30, perhaps: 'It is taken in km/h.' };
-const RATE: Range = { least: 30, most: 230, perhaps: 'A mean of the work is meant, in beats a minute.' };
+const RATE: Range = { least: 30, most: 230, perhaps: 'A mean of the work is meant, counted over a whole minute.' };
 const MINUTES: Range = { least: 0, most: 300, perhaps: 'Minutes of this item alone are meant.' };
 
 /** More than planned may be done; beyond twice that a number was mistyped. */

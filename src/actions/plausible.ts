@@ -7,6 +7,9 @@ export interface Range {
   readonly perhaps: string;
 }
 
+/** "1/min" is read as "a minute". */
+const spelled = (unit: string): string => (unit === '1/min' ? 'a minute' : unit);
+
 type Unplaced = Omit<Problem, 'field'>;
 
 const shown = (value: number): string => String(Number(value.toPrecision(4)));
@@ -17,8 +20,8 @@ export const outside = (value: number, unit: string, { least, most, perhaps }: R
     ? []
     : [
         {
-          what: `${shown(value)} ${unit} cannot be.`,
-          why: `${least} to ${most} ${unit} are taken. ${perhaps}`,
+          what: `${shown(value)} ${spelled(unit)} cannot be.`,
+          why: `${least} to ${most} ${spelled(unit)} are taken. ${perhaps}`,
           whatToDo: 'Look at the number in the original record.',
         },
       ];

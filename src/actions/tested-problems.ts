@@ -20,16 +20,17 @@ export const testedProblems = (
     ...current.filter((fact) => fact.id !== supersedes),
     ...entries.map((entry) => entry.body).filter((other) => other !== body),
   ].filter((other): other is Tested & Partial<Fact> => other.kind === 'tested' && other.person === body.person);
+  const impossible = valuesOf(body.test).flatMap(({ field, value, unit, range }) =>
+    outside(value, unit, range).map((problem) => ({ ...problem, field: `test.${field}.text` })),
+  );
   return [
-    ...valuesOf(body.test).flatMap(({ field, value, unit, range }) =>
-      outside(value, unit, range).map((problem) => ({ ...problem, field: `test.${field}.text` })),
-    ),
+    ...impossible,
     ...ownProblems(body.test, house),
     ...anotherTest(
       body.test,
       current.find(({ id }) => id === supersedes),
     ),
-    ...againstOthers(body, others),
+    ...(impossible.length > 0 ? [] : againstOthers(body, others)),
   ];
 };
 
@@ -43,9 +44,9 @@ interface Value {
 /** Ranges are common practice for adults who train; no source. Outside of them a number stands in another unit, or was mistyped. */
 const UPTAKE: Range = { least: 10, most: 95, perhaps: 'In L/min it is to be divided by body mass first.' };
 const STAGE_UPTAKE: Range = { least: 4, most: 95, perhaps: 'In L/min it is to be divided by body mass first.' };
-const GREATEST_RATE: Range = { least: 100, most: 230, perhaps: 'It is counted in beats a minute.' };
-const RESTING_RATE: Range = { least: 25, most: 120, perhaps: 'It is counted in beats a minute.' };
-const STAGE_RATE: Range = { least: 40, most: 230, perhaps: 'It is counted in beats a minute.' };
+const GREATEST_RATE: Range = { least: 100, most: 230, perhaps: 'Beats are counted over a whole minute.' };
+const RESTING_RATE: Range = { least: 25, most: 120, perhaps: 'Beats are counted over a whole minute.' };
+const STAGE_RATE: Range = { least: 40, most: 230, perhaps: 'Beats are counted over a whole minute.' };
 const WATTS: Range = {
   least: 10,
   most: 600,

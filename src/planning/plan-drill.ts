@@ -68,7 +68,7 @@ const cardDrill = (context: PlanContext, progress: Progress, at: DrillAt): CardD
     asWritten: at.asWritten,
     settings: machine ? settingsFor(context.known, machine.id, exercise.id) : [],
     last: state.last,
-    cues: exercise.cues,
+    cues: [...exercise.cues, ...exercise.cautions],
     shouldFeel: capped(item.shouldFeel, effortCap(context, exercise, day)),
     says: [...new Set([...restrictedSays(context, exercise, day), ...says])],
     means: machine?.name ?? item.machineKind,

@@ -1,4 +1,5 @@
 import type { CardItem, CardLift, CardSet } from '#domain/card.ts';
+import { join } from '../../parts/join.ts';
 import { showIncrements } from '../../parts/loads.ts';
 import { prescription, ruleText } from './prescription.ts';
 import { BoutsBlock } from './bouts-block.tsx';
@@ -76,7 +77,7 @@ const LiftBlock = ({ item }: { readonly item: CardLift }) => {
         {prescription(item)} {band}
       </WhatToDo>
       <div className={styles['write']}>
-        <ul className={styles['sets']}>
+        <ul className={join(styles['sets'], band !== null && styles['starts'])}>
           <WarmUps item={item} />
           {item.sets
             .filter(({ kind }) => kind === 'work')

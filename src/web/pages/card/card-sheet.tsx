@@ -19,6 +19,8 @@ export interface CardSheetProps {
 const unitsOf = (card: Card): string => [...new Set(liftsOf(card).map(({ unit }) => unit))].join(' and ');
 const machinesOf = ({ items }: Card): string =>
   [...new Set(items.flatMap((item) => (item.kind === 'drill' ? [] : [item.machineName])))].join(', ');
+const whereOf = (card: Card, missionName: string): string =>
+  [machinesOf(card), missionName].filter((text) => text !== '').join(', ');
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const Head = ({ card, personName, missionName }: Pick<CardSheetProps, 'card' | 'personName' | 'missionName'>) => (
@@ -36,10 +38,7 @@ const Head = ({ card, personName, missionName }: Pick<CardSheetProps, 'card' | '
     <div className={styles['when']}>
       <p className={styles['missionday']}>{capital(card.missionDay)}</p>
       <p>{longDate(card.day)}</p>
-      <p>
-        {machinesOf(card)}
-        {missionName ? `, ${missionName}` : ''}
-      </p>
+      <p>{whereOf(card, missionName)}</p>
     </div>
   </header>
 );
@@ -64,8 +63,11 @@ const Left = ({ card }: { readonly card: Card }) => (
   </div>
 );
 
-/** More exercises than these stand closer together, so that a day stays on one page. */
-const MOST_ROOMY = 6;
+/** Rows that the exercises take: two drills share one. */
+const roomOf = ({ items }: Card): number => items.reduce((sum, { kind }) => sum + (kind === 'drill' ? 0.5 : 1), 0);
+
+/** From so many rows on exercises stand closer together, so that a day stays on one page. */
+const MOST_ROOM = 6.5;
 
 const linesOf = (card: Card): readonly string[] =>
   liftsOf(card).length > 0
@@ -92,6 +94,7 @@ const inOrder = ({ items }: Card): readonly OnPage[] => {
 /** How to read and to write what follows: only what this card needs. */
 const HowToRead = ({ card }: { readonly card: Card }) => {
   const hasLifts = liftsOf(card).length > 0;
+  const hasBouts = card.items.some(({ kind }) => kind === 'bouts');
   return (
     <p className={styles['how']}>
       <span>
@@ -104,13 +107,12 @@ const HowToRead = ({ card }: { readonly card: Card }) => {
           a load feels wrong, take off what the rule allows and write why.{' '}
         </>
       ) : null}
-      {card.items.some(({ kind }) => kind === 'bouts') ? (
+      {hasBouts ? (
         <>
-          <strong>Heart rate and effort govern:</strong> when either is over what stands here, go slower. Strike off
-          each bout; write what was held.{' '}
+          <strong>Heart rate and effort govern:</strong> when either is over what stands here, go slower.{' '}
         </>
       ) : null}
-      {!hasLifts && card.items.some(({ kind }) => kind === 'drill') ? 'Strike off each set as it is done.' : null}
+      {hasBouts || !hasLifts ? 'Strike off each bout and set as it is done; write what was held.' : null}
     </p>
   );
 };
@@ -118,11 +120,7 @@ const HowToRead = ({ card }: { readonly card: Card }) => {
 /** One session on one page, to be read at arm's length by somebody who floats, and written on with a pencil. */
 export const CardSheet = ({ card, personName, missionName, band, foot }: CardSheetProps) => (
   <article
-    className={join(
-      styles['card'],
-      card.items.length > MOST_ROOMY && styles['dense'],
-      band !== null && styles['unsigned'],
-    )}
+    className={join(styles['card'], roomOf(card) >= MOST_ROOM && styles['dense'], band !== null && styles['unsigned'])}
     aria-label={`${card.title}, ${card.missionDay}`}
   >
     {band === null ? null : <p className={styles['band']}>{band}</p>}

@@ -69,9 +69,9 @@ export function EnduranceForm(props: FormProps<'tested'>) {
 
 function GreatestFields({ typed, type, problems, shows }: TestFieldsProps) {
   return (
-    <Fields>
+    <>
       {shows('greatest oxygen uptake') && (
-        <>
+        <Fields>
           <Field
             label="Greatest oxygen uptake"
             name="uptake.test.value.text"
@@ -91,33 +91,33 @@ function GreatestFields({ typed, type, problems, shows }: TestFieldsProps) {
             ]}
             isNarrow
           />
-        </>
+        </Fields>
       )}
-      {shows('greatest heart rate') && (
-        <Field
-          label="Greatest heart rate"
-          name="greatest.test.value.text"
-          value={typed.greatest}
-          onChange={type('greatest')}
-          problems={problems}
-          inputMode="numeric"
-          unit="/min"
-          isNarrow
-        />
-      )}
-      {shows('resting heart rate') && (
-        <Field
-          label="Resting heart rate"
-          name="resting.test.value.text"
-          value={typed.resting}
-          onChange={type('resting')}
-          problems={problems}
-          inputMode="numeric"
-          unit="/min"
-          isNarrow
-        />
-      )}
-    </Fields>
+      <Fields>
+        {shows('greatest heart rate') && (
+          <Field
+            label="Greatest heart rate"
+            name="greatest.test.value.text"
+            value={typed.greatest}
+            onChange={type('greatest')}
+            problems={problems}
+            inputMode="numeric"
+            unit="/min"
+          />
+        )}
+        {shows('resting heart rate') && (
+          <Field
+            label="Resting heart rate"
+            name="resting.test.value.text"
+            value={typed.resting}
+            onChange={type('resting')}
+            problems={problems}
+            inputMode="numeric"
+            unit="/min"
+          />
+        )}
+      </Fields>
+    </>
   );
 }
 

@@ -35,7 +35,7 @@ const percent = (value: number): string => `${value >= 0 ? '+' : '−'}${Math.ab
 const Numbers = ({ cell, exercise }: { readonly cell: SheetCell; readonly exercise: SheetRow }) => (
   <dl className={styles['terms']}>
     <Term name="planned">
-      <strong>{cell.planned}</strong> {cell.unit}
+      <strong>{cell.planned}</strong> {cell.kind === 'lift' ? cell.unit : ''}
     </Term>
     {cell.done === null ? null : <Term name="done">{cell.done}</Term>}
     {cell.trueFraction === null ? null : (
