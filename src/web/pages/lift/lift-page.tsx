@@ -42,8 +42,10 @@ const Without = ({ without }: Pick<LiftWindow, 'without'>) =>
     </section>
   ) : null;
 
-const countOf = ({ people }: LiftWindow): string =>
-  people.length === 1 ? 'one person trains it' : `${people.length} people train it`;
+const countOf = ({ people }: LiftWindow): string => {
+  if (people.length === 0) return 'nobody trains it';
+  return people.length === 1 ? 'one person trains it' : `${people.length} people train it`;
+};
 
 /** One lift, all people: what each did, what comes next, and what speaks for or against more. */
 const LiftPage = () => {

@@ -12,7 +12,7 @@ import {
   textOfCell,
   type Chosen,
 } from './cells-chosen.ts';
-import { placeOfLift } from './grid-places.ts';
+import { firstPlace, nextHeld, placeOfLift } from './grid-places.ts';
 import { cellOf, sheetOf, TODAY } from './invented-sheet.setup.ts';
 
 const past = cellOf('heavy', null, { shorthand: '4 × 6 @ 95 kg' });
@@ -154,4 +154,21 @@ test('the place of a lift is its next session; the first row where none lies ahe
   expect(placeOfLift(sheetOf([-7], { Squat: [past] }), 'Squat')).toEqual({ row: 1, column: 0 });
   expect(placeOfLift(sheet, 'Row')).toBeNull();
   expect(addDays(TODAY, 3)).toBe(sheet.columns[2]?.day);
+});
+
+test('the keyboard begins at the first exercise of the next session, whatever row that is', () => {
+  expect(firstPlace(sheet)).toEqual({ row: 1, column: 1 });
+  expect(firstPlace(sheetOf([0], { Squat: [null], Press: [cellOf('press', 'p')] }))).toEqual({ row: 2, column: 0 });
+  expect(firstPlace(sheetOf([-7], { Squat: [past] }))).toEqual({ row: 1, column: 0 });
+});
+
+test.each([
+  { key: 'ArrowRight', from: { row: 1, column: 1 }, to: { row: 1, column: 3 } },
+  { key: 'ArrowLeft', from: { row: 1, column: 3 }, to: { row: 1, column: 1 } },
+  { key: 'ArrowDown', from: { row: 0, column: 2 }, to: { row: 2, column: 2 } },
+  { key: 'ArrowUp', from: { row: 2, column: 1 }, to: { row: 1, column: 1 } },
+  { key: 'ArrowRight', from: { row: 2, column: 2 }, to: null },
+  { key: 'Home', from: { row: 1, column: 1 }, to: null },
+])('with Control $key goes from $from to the next cell of a session', ({ key, from, to }) => {
+  expect(nextHeld(sheet, from, key)).toEqual(to);
 });

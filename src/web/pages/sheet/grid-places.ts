@@ -10,10 +10,29 @@ export const todayColumn = ({ columns }: SheetWindow): number => {
 };
 
 /** Where the cursor stands at first: the first exercise of the next session. */
-export const firstPlace = (sheet: SheetWindow): Place => ({
-  row: 1,
-  column: Math.max(0, Math.min(todayColumn(sheet), sheet.columns.length - 1)),
-});
+export const firstPlace = (sheet: SheetWindow): Place => {
+  const column = Math.max(0, Math.min(todayColumn(sheet), sheet.columns.length - 1));
+  const held = rowsOf(sheet).findIndex(({ cells }) => cells[column]);
+  return { row: Math.max(held, 0) + 1, column };
+};
+
+const DIRECTIONS: Readonly<Record<string, Place>> = {
+  ArrowUp: { row: -1, column: 0 },
+  ArrowDown: { row: 1, column: 0 },
+  ArrowLeft: { row: 0, column: -1 },
+  ArrowRight: { row: 0, column: 1 },
+};
+
+/** The next cell of a session in the direction of an arrow, over days that do not train it; null where none follows. */
+export const nextHeld = (sheet: SheetWindow, from: Place, key: string): Place | null => {
+  const step = DIRECTIONS[key];
+  if (!step) return null;
+  const [rows, columns] = [rowsOf(sheet).length, sheet.columns.length];
+  let [row, column] = [from.row + step.row, from.column + step.column];
+  for (; row >= 1 && row <= rows && column >= 0 && column < columns; row += step.row, column += step.column)
+    if (standingAt(sheet, { row, column })?.cell) return { row, column };
+  return null;
+};
 
 /** Row 0 are the heads of the sessions, the exercises follow from 1. */
 export const boundsOf = (sheet: SheetWindow): Bounds => ({

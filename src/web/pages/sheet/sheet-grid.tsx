@@ -1,10 +1,21 @@
 import { Fragment, useEffect, useRef, type KeyboardEvent } from 'react';
 import { Link } from 'wouter';
 import type { SheetRow, SheetWindow } from '#contract/windows/sheet-window.ts';
-import { blockOf, holds, isOnePlace, selectionAfter, type Block, type Place } from '../../parts/block/selection.ts';
+import {
+  blockOf,
+  extendedTo,
+  holds,
+  isOnePlace,
+  onePlace,
+  selectionAfter,
+  type Block,
+  type Place,
+  type PressedKey,
+  type Selection,
+} from '../../parts/block/selection.ts';
 import { ColumnHead } from './column-head.tsx';
 import { GridCell } from './grid-cell.tsx';
-import { boundsOf, rowsOf, todayColumn } from './grid-places.ts';
+import { boundsOf, nextHeld, rowsOf, todayColumn } from './grid-places.ts';
 import { StripRows } from './strip-rows.tsx';
 import type { SheetEdits } from './use-edits.ts';
 import { focusCell, type Range } from './use-range.ts';
@@ -132,14 +143,19 @@ const useKeys =
       does();
       return;
     }
-    const moved = event.altKey
-      ? null
-      : selectionAfter(selection, boundsOf(sheet), { key: event.key, shift: event.shiftKey, control });
+    const moved = event.altKey ? null : movedBy(sheet, selection, { key: event.key, shift: event.shiftKey, control });
     if (!moved) return;
     event.preventDefault();
     moveTo(moved);
     focusCell(moved.cursor);
   };
+
+/** With Control an arrow goes to the next cell that is in a session, as in a spreadsheet; then to the end. */
+const movedBy = (sheet: SheetWindow, selection: Selection, pressed: PressedKey): Selection | null => {
+  const held = pressed.control ? nextHeld(sheet, selection.cursor, pressed.key) : null;
+  if (held) return pressed.shift ? extendedTo(selection, held) : onePlace(held);
+  return selectionAfter(selection, boundsOf(sheet), pressed);
+};
 
 const meaningOf = (
   { key, shiftKey, altKey }: KeyboardEvent,

@@ -7,11 +7,11 @@ export const SheetLegend = ({ unit }: { readonly unit: string }) => (
     hurt: discomfort of 10, with its side. Pale blue can be issued; grey is only expected; hatched was called off;
     barred was not heard; underlined was written for its day. ↑ goes up when it is signed; ⊤ is held by a limit.{' '}
     <span className="on-screen">
-      Arrows move, with <kbd>Shift</kbd> over a range; <kbd>Enter</kbd> opens, a digit or <kbd>E</kbd> writes,{' '}
-      <kbd>Ctrl R</kbd> fills right, <kbd>Ctrl C</kbd> and <kbd>Ctrl V</kbd> to and from a spreadsheet, <kbd>W</kbd>{' '}
-      copies the week into the next, <kbd>X</kbd> leaves out, <kbd>Delete</kbd> goes back to the programme,{' '}
-      <kbd>Ctrl Z</kbd> takes back; <kbd>H</kbd> hold, <kbd>B</kbd> back off 10 %, <kbd>I</kbd> issue, <kbd>N</kbd> next
-      person.
+      Arrows move, with <kbd>Ctrl</kbd> to the next cell of a session, with <kbd>Shift</kbd> over a range;{' '}
+      <kbd>Enter</kbd> opens, a digit or <kbd>E</kbd> writes, <kbd>Ctrl R</kbd> fills right, <kbd>Ctrl C</kbd> and{' '}
+      <kbd>Ctrl V</kbd> to and from a spreadsheet, <kbd>W</kbd> copies the week into the next, <kbd>X</kbd> leaves out,{' '}
+      <kbd>Delete</kbd> goes back to the programme, <kbd>Ctrl Z</kbd> takes back; <kbd>H</kbd> hold, <kbd>B</kbd> back
+      off 10 %, <kbd>I</kbd> issue, <kbd>N</kbd> next person.
     </span>
   </p>
 );

@@ -60,7 +60,10 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
   const edits = useEdits(sheet, selection, setSaid);
   const standing = standingAt(sheet, selection.cursor);
   const write = (digit: string | null): void => {
-    if (!standing?.cell) return;
+    if (!standing?.cell) {
+      setSaid('That session does not hold this lift. Ctrl with an arrow goes to the next one that does.');
+      return;
+    }
     setTyped(digit);
     setOpen('write');
   };
