@@ -14,7 +14,7 @@ export const speedFor = (intensity: ByShare, at: BoutAt): Reckoned<number | null
   const wanted = valueOf(ground.value, 'belt on the ground');
   if (at.machine.gravity === '1 g' || !at.harness || at.flightDay === null)
     return { ...ground, value: beltSetting(wanted, Infinity, at.machine), says: [...ground.says, ...belt(wanted, at)] };
-  const cap = capOn(at, at.flightDay);
+  const cap = capOnDay(at, at.flightDay);
   const factor = isWalk(at) ? walkingCostFactor : runningCostFactor;
   const filling = fillReckoning(isWalk(at) ? WALK_UNDER_HARNESS : RUN_UNDER_HARNESS, {
     'set load': [
@@ -46,7 +46,10 @@ const KILOMETRES_PER_HOUR = 0.06;
 const ROUNDING = 1e-9;
 
 /** The load is raised before the speed: until the harness has taken a step nobody runs faster than on the ground. */
-const capOn = ({ isLoadRaised }: BoutAt, flightDay: number): { readonly factor: number; readonly says: string } => {
+export const capOnDay = (
+  { isLoadRaised }: Pick<BoutAt, 'isLoadRaised'>,
+  flightDay: number,
+): { readonly factor: number; readonly says: string } => {
   const rule = capOfDay(SPEED_CAPS.rows, flightDay) ?? { factor: 1, says: 'Never faster than on the ground.' };
   return rule.factor > 1 && !isLoadRaised
     ? { factor: 1, says: 'Not faster than on the ground until the load of the harness has been raised.' }

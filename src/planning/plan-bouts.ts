@@ -4,23 +4,24 @@ import type { Endurance, Found } from '#assessing/endurance.ts';
 import type { CardBout, CardBouts } from '#domain/card.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import { bodyMassOn, settingsFor } from '#domain/known.ts';
-import type { BoutsItem, Deload, ProgrammeBout } from '#domain/programme.ts';
+import type { BoutsItem, Deload } from '#domain/programme.ts';
+import type { FilledRow } from '#domain/working.ts';
 import type { StandingAdjustment } from './adjustments.ts';
 import { whyBoutsLeftOut } from './bouts-left-out.ts';
-import type { BoutAt, Reckoned } from './bout-at.ts';
+import type { BoutAt } from './bout-at.ts';
 import { BELT_STEP, inTenths } from './bout-speed.ts';
-import { setBout } from './bout-target.ts';
 import { WATT_STEP } from './bout-watts.ts';
 import { daysSinceLanding, isFirstDayHome } from './days-home.ts';
 import { easierBouts } from './easier-pieces.ts';
 import { capped, effortCap, restrictedSays } from './effort-cap.ts';
-import { rowsOfParts, type FilledReckoning } from './filled-reckoning.ts';
+import { rowOf, type FilledReckoning } from './filled-reckoning.ts';
 import { harnessOn, type Harnessed } from './harness-load.ts';
 import { isInFlight } from './machine-on.ts';
 import { massInFlight, type PlanContext } from './plan-context.ts';
 import type { PlannedItem } from './plan-item.ts';
 import { settingRaise } from './piece-raise.ts';
 import { harnessState, pieceState, type PieceState, type Progress } from './progress.ts';
+import { setBouts } from './set-bouts.ts';
 import { settingsOf } from './take-pieces.ts';
 import { isBackedOff, whyPieceHeld } from './why-piece-held.ts';
 
@@ -80,7 +81,7 @@ const cardBouts = (
 ): PlannedItem => {
   const { exercise, machine, day } = at;
   const item = at.deload ? easierBouts(at.item, at.deload) : at.item;
-  const set = setBouts(item.bouts, boutAt(context, at, holds, harness));
+  const { bouts: set, rows } = setBouts(context, item.bouts, boutAt(context, at, holds, harness));
   const held = heldBack(
     context,
     progress,
@@ -89,7 +90,6 @@ const cardBouts = (
     harness,
     set.map(({ value }) => value),
   );
-  const reckonings = set.map((each) => each.reckonings);
   const card: CardBouts = {
     kind: 'bouts',
     item: item.id,
@@ -119,21 +119,17 @@ const cardBouts = (
     coolDownSeconds: item.coolDownSeconds,
     harness: harness?.pull ?? null,
     raises: [],
-    row: rowOfItem(context, reckonings, harness?.reckonings ?? []),
+    row: rowOfItem(context, rows, harness),
   };
-  const raises = raisesOfBouts(context, at, holds, harness, card, reckonings.flat());
+  const raises = raisesOfBouts(
+    context,
+    at,
+    holds,
+    harness,
+    card,
+    set.flatMap(({ reckonings }) => reckonings),
+  );
   return { kind: 'item', item: { ...card, raises } };
-};
-
-/** Alike bouts are set once. */
-const setBouts = (bouts: readonly ProgrammeBout[], at: BoutAt): readonly Reckoned<CardBout>[] => {
-  const kept = new Map<string, Reckoned<CardBout>>();
-  return bouts.map((bout) => {
-    const name = JSON.stringify(bout);
-    const set = kept.get(name) ?? setBout(bout, at);
-    kept.set(name, set);
-    return set;
-  });
 };
 
 const boutAt = (context: PlanContext, at: BoutsAt, holds: Holds, harness: WithHarness): BoutAt => {
@@ -319,15 +315,9 @@ const raisesOfBouts = (
 };
 
 /** Keeps the reckonings behind an item, and answers their place; null where nothing was reckoned. */
-const rowOfItem = (
-  { pieces }: PlanContext,
-  parts: readonly (readonly FilledReckoning[])[],
-  ofAll: readonly FilledReckoning[],
-): number | null => {
-  const bouts = (places: readonly number[]): string =>
-    `${places.length === 1 ? 'bout' : 'bouts'} ${places.map((place) => place + 1).join(', ')}`;
-  const rows = [...rowsOfParts([ofAll], () => ''), ...rowsOfParts(parts, bouts)];
-  if (rows.length === 0) return null;
-  pieces.push(rows);
+const rowOfItem = ({ pieces }: PlanContext, rows: readonly FilledRow[], harness: WithHarness): number | null => {
+  const all = [...(harness?.reckonings ?? []).map((filled) => rowOf(filled, '')), ...rows];
+  if (all.length === 0) return null;
+  pieces.push(all);
   return pieces.length - 1;
 };

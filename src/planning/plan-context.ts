@@ -3,7 +3,7 @@ import { numberOf } from '#units/entered.ts';
 import { kilogramsPer } from '#units/mass.ts';
 import { calibrationFactor, flightBodyMass, type FlightMass } from '#assessing/bar-equivalent.ts';
 import { capacityReader, type CapacityReader } from '#assessing/capacity.ts';
-import { enduranceReader, type EnduranceReader } from '#assessing/endurance.ts';
+import { enduranceReader, type Endurance, type EnduranceReader } from '#assessing/endurance.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { ReplacementPolicy } from '#domain/decision.ts';
 import type { Fact } from '#domain/fact.ts';
@@ -19,6 +19,7 @@ import type { CapacityCause } from './frozen-capacity.ts';
 import { calendarOf, type Calendar } from './time/calendar.ts';
 import type { LaidWeek } from './time/laid-week.ts';
 import { reMadeByDay, type ReMake } from './re-made.ts';
+import type { SetBouts } from './set-bouts.ts';
 
 /** What stays the same over all days of one derivation, computed once. */
 export interface PlanContext {
@@ -26,6 +27,8 @@ export interface PlanContext {
   readonly capacity: CapacityReader;
   readonly rows: Rows;
   readonly endurance: EnduranceReader;
+  /** Bouts as they were set, by what was known of the person's endurance. */
+  readonly boutsSet: Map<Endurance, Map<string, SetBouts>>;
   /** Day of every test that is no lift. */
   readonly tests: ReadonlyMap<FactId, Day>;
   /** Reckonings of items that are no lifts, one list an item. */
@@ -61,6 +64,7 @@ export const planContext = (known: Known, today: Day | null = null): PlanContext
     endurance: enduranceReader(known),
     tests: new Map(ofKind(known, 'tested').map(({ id, day }) => [id, day] as const)),
     pieces: [],
+    boutsSet: new Map(),
     shares: new Map(),
     causes: new Map(),
     decisions,
