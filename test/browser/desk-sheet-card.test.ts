@@ -121,7 +121,7 @@ test('results are typed in, and corrected with a reason, with the keyboard alone
   await openSession(page, 'flight day 22');
   await tabTo(page, 'button', 'Type results in');
   await page.keyboard.press('Enter');
-  await tabTo(page, 'button', 'All sets as planned');
+  await tabTo(page, 'button', 'All as planned');
   await page.keyboard.press('Enter');
   await tabTo(page, 'textbox', 'Back squat, set 1, effort');
   await page.keyboard.type('11');

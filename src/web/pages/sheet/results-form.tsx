@@ -101,9 +101,7 @@ const Form = (props: ResultsFormProps & { readonly standing: Fact<'trained'> | n
       }}
     >
       <Actions>
-        <Button onPress={() => setDraft(doneAsPlanned(draft, sets, pieces))}>
-          {pieces.length === 0 ? 'All sets as planned' : 'All as planned'}
-        </Button>
+        <Button onPress={() => setDraft(doneAsPlanned(draft, sets, pieces))}>All as planned</Button>
       </Actions>
       {sets.length === 0 ? null : (
         <SetFields sets={sets} draft={draft} onChange={setDraft} problems={problems} item={item} />
