@@ -6,10 +6,6 @@ import { derive } from '#planning/derive.ts';
 import { issueDocuments, planIssue } from '#planning/issue.ts';
 import { recallsUnder } from '#planning/recall.ts';
 import type { AtTheDesk, Office, WeekToIssue } from '#scenario/office.ts';
-import { addDays } from '#units/day.ts';
-
-/** Days that a road is derived ahead: more than a week's cards need. */
-const DAYS_AHEAD = 14;
 
 /** What a specialist of the scenario writes as the reason for a raise that needs one. */
 const REASON = 'Agreed in the talk: it has felt light for two sessions.';
@@ -29,7 +25,7 @@ const issueWeek = (log: readonly Fact[], week: WeekToIssue, program: string): re
   const known = knownAt(log, week.person, endOfLog(log));
   const signer = known?.house.signers.get(week.signer);
   if (!known || !signer) return [];
-  const road = derive(known, week.today, addDays(week.today, DAYS_AHEAD));
+  const road = derive(known, week.today, week.until);
   const days = road.cards.flatMap((card) =>
     card.state === 'planned' && card.gaps.length === 0 && card.day >= week.from && card.day <= week.until
       ? [card.day]

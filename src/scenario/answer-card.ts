@@ -1,12 +1,14 @@
 import type { FactBody } from '#domain/fact.ts';
-import type { Instant } from '#domain/identity.ts';
+import type { Instant, MachineId } from '#domain/identity.ts';
 import { liftsOf } from '#domain/card.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { type Day, addDays, flightDay } from '#units/day.ts';
+import { daysFlown } from './days-flown.ts';
 import type { Incident } from './incident.ts';
 import type { InventedPerson } from './invented-person.ts';
 import { dayOfMoment, momentAfter } from './moment.ts';
 import { performItem, type TrainingDay } from './perform-item.ts';
+import { performPiece, piecesOf } from './perform-piece.ts';
 import { normal, type Random } from './random.ts';
 import { hurtsOf, notesOf, resultOf, type Session } from './written-down.ts';
 
@@ -16,8 +18,14 @@ export interface Reported {
   readonly bodies: readonly FactBody[];
 }
 
-/** What the ground does not know for sure: how the machine really pulls on a day, over what it is told. */
-export type TruePull = (day: Day) => number;
+/** What the ground does not know for sure, and what it hears late. */
+export interface TrueWorld {
+  /** How the resistive machine aboard really pulls on a day, over what it is told. */
+  readonly pullsBy: (day: Day) => number;
+  readonly isOut: (machine: MachineId, day: Day) => boolean;
+  /** When the person lands or landed, where that is known. */
+  readonly landing: Day | null;
+}
 
 const FORM_SPREAD = 0.02;
 
@@ -25,7 +33,7 @@ const FORM_SPREAD = 0.02;
 export const answerCard = (
   person: InventedPerson,
   document: IssuedCard,
-  truePull: TruePull,
+  world: TrueWorld,
   random: Random,
 ): readonly Reported[] => {
   const incident = incidentOf(person, document);
@@ -34,7 +42,7 @@ export const answerCard = (
   if (incident?.kind === 'not heard') return [];
   if (incident?.kind === 'called off' || incident?.kind === 'missed')
     return [{ at, bodies: [notTrained(incident, document)] }];
-  return reportsOf(train(person, document, day, truePull(day), random), incident, at, random);
+  return reportsOf(train(person, document, day, world, random), incident, at, random);
 };
 
 /** The day on which a card's session is trained: its own, unless two cards were swapped. */
@@ -46,17 +54,24 @@ export const dayTrained = (person: InventedPerson, document: IssuedCard): Day =>
 const incidentOf = (person: InventedPerson, { card, mission }: IssuedCard): Incident | undefined =>
   person.incidents[flightDay(mission.launch, card.day)];
 
-const train = (person: InventedPerson, document: IssuedCard, day: Day, pullsBy: number, random: Random): Session => {
+const train = (person: InventedPerson, document: IssuedCard, day: Day, world: TrueWorld, random: Random): Session => {
+  const { launch } = document.mission;
   const onDay: TrainingDay = {
-    sinceLaunch: day - document.mission.launch,
-    pullsBy,
+    sinceLaunch: daysFlown(day, launch, world.landing),
+    weightless: day >= launch && (world.landing === null || day < world.landing),
+    pullsBy: world.pullsBy(day),
     form: FORM_SPREAD * normal(random),
   };
+  // What stands on a machine that is out is not done, and nothing is written of it.
+  const pieces = piecesOf(document.card.items).filter(
+    (item) => item.kind === 'drill' || !world.isOut(item.machine, day),
+  );
   return {
     person,
     document,
     day,
     items: liftsOf(document.card).map((item) => performItem(person, item, onDay, random)),
+    pieces: pieces.map((item) => performPiece(person, item, onDay, random)),
   };
 };
 

@@ -1,7 +1,11 @@
 import type { ExerciseId } from '#domain/identity.ts';
 import type { Side } from '#domain/effort.ts';
 import { bentOverRow, benchPress, pullDown, shoulderPress } from '#shipped/exercises/upper-body.ts';
-import { backSquat, deadlift, heelRaise, singleLegSquat } from '#shipped/exercises/lower-body.ts';
+import { twoHandCarry } from '#shipped/exercises/carries.ts';
+import { seatedHeelRaise } from '#shipped/exercises/legs.ts';
+import { backSquat, deadlift, heelRaise, romanianDeadlift, singleLegSquat } from '#shipped/exercises/lower-body.ts';
+import { inclinePress, oneArmRow } from '#shipped/exercises/presses-and-pulls.ts';
+import { gobletSquat } from '#shipped/exercises/squats.ts';
 import type { InventedPerson, Strength } from './invented-person.ts';
 import { normal, type Random } from './random.ts';
 
@@ -24,9 +28,24 @@ const maximumOf = (strength: Strength): Readonly<Record<ExerciseId, number>> => 
   [shoulderPress.id]: strength.benchPress * 0.62,
   [bentOverRow.id]: strength.benchPress * 1.02,
   [pullDown.id]: strength.benchPress * 1.1,
+  [romanianDeadlift.id]: strength.deadlift * 0.73,
+  [gobletSquat.id]: strength.backSquat * 0.42,
+  [seatedHeelRaise.id]: strength.heelRaiseTwelve * 0.7,
+  // With dumbbells the number is that of one of them.
+  [inclinePress.id]: strength.benchPress * 0.4,
+  [oneArmRow.id]: strength.benchPress * 0.55,
+  [twoHandCarry.id]: strength.deadlift * 0.3,
 });
 
-const LEGS: readonly ExerciseId[] = [backSquat.id, deadlift.id, heelRaise.id, singleLegSquat.id];
+const LEGS: readonly ExerciseId[] = [
+  backSquat.id,
+  deadlift.id,
+  romanianDeadlift.id,
+  heelRaise.id,
+  seatedHeelRaise.id,
+  singleLegSquat.id,
+  gobletSquat.id,
+];
 
 /** Fraction of body weight that a lift moved on the ground. */
 const SHARES: Readonly<Record<ExerciseId, number>> = {

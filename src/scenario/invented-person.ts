@@ -11,6 +11,25 @@ export interface Strength {
   readonly rightOverLeft: number;
 }
 
+/** What heart and lungs can do at launch, and what no belt or cycle knows of this body. */
+export interface Stamina {
+  /** Greatest oxygen uptake [mL/(kg min)]. */
+  readonly uptake: number;
+  /** Heart beats a minute, at most and at rest. */
+  readonly greatestRate: number;
+  readonly restingRate: number;
+  /** What a watt or a metre costs this body, over what it costs others. */
+  readonly costs: number;
+}
+
+/** Hands at launch [N]. */
+export interface Grip {
+  readonly left: number;
+  readonly right: number;
+  /** Of the greatest grip, what can be pulsed on and on. */
+  readonly lasting: number;
+}
+
 export interface Habits {
   /** How effort is written down: as it felt, or always as the same 7. */
   readonly effort: 'as felt' | 'always 7';
@@ -40,6 +59,10 @@ export interface InventedPerson {
   readonly bodyMass: number;
   /** Null: never trained with a bar. */
   readonly strength: Strength | null;
+  readonly stamina: Stamina;
+  readonly grip: Grip;
+  /** Prepares for work outside. */
+  readonly spaceWalks: boolean;
   readonly habits: Habits;
   /** What happened on a flight day. */
   readonly incidents: Readonly<Record<number, Incident>>;

@@ -4,16 +4,18 @@ import type { IssuedCard } from '#domain/issued-card.ts';
 import { currentFacts, endOfLog, factsOfKind, isKind } from '#domain/log.ts';
 import { type Day, addDays } from '#units/day.ts';
 import { type Agenda, agenda } from './agenda.ts';
-import { answerCard, dayTrained, type Reported } from './answer-card.ts';
+import { answerCard, dayTrained, type Reported, type TrueWorld } from './answer-card.ts';
 import { type Chronicle, draftNamed, type Pen, pen, writeTogether } from './chronicle.ts';
 import { failingTracks } from './failing-tracks.ts';
 import type { InventedPerson } from './invented-person.ts';
+import { missionWith } from './missions.ts';
 import { dayOfMoment, momentOf } from './moment.ts';
 import type { AtTheDesk, Office } from './office.ts';
 import { drawnIdentity, randomStream } from './random.ts';
 import { type Review, reviewsBefore } from './reviews.ts';
 import { SCENARIO_SEED } from './scenario-log.ts';
 import { truePull } from './script/house-script.ts';
+import { isOutOn } from './script/outage-script.ts';
 import type { Moment } from './script/script-entry.ts';
 import { scriptUntil } from './script/script.ts';
 import { signerOn } from './signers.ts';
@@ -145,8 +147,17 @@ const receive = (life: Life, { id, card }: IssuedCard, on: Day): void => {
 const trainFrom = (life: Life, person: InventedPerson, document: IssuedCard): void => {
   if (isWithdrawn(life, document.id)) return;
   const random = randomStream(life.seed, `${person.id} trains ${document.card.missionDay}`);
-  for (const reported of answerCard(person, document, truePull(life.today), random))
+  for (const reported of answerCard(person, document, trueWorld(person, life.today), random))
     life.agenda.add({ at: reported.at, happen: () => takeDown(life, document, reported) });
+};
+
+const trueWorld = ({ mission }: InventedPerson, today: Day): TrueWorld => {
+  const { landing } = missionWith(mission);
+  return {
+    pullsBy: truePull(today),
+    isOut: isOutOn(today),
+    landing: landing && landing[1] < 0 ? addDays(today, landing[1]) : null,
+  };
 };
 
 const isWithdrawn = ({ pen: { log } }: Life, card: CardId): boolean =>

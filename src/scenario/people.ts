@@ -1,12 +1,20 @@
 import { idOf } from '#domain/identity.ts';
 import { bentOverRow } from '#shipped/exercises/upper-body.ts';
 import { backSquat, deadlift } from '#shipped/exercises/lower-body.ts';
-import type { Habits, InventedPerson } from './invented-person.ts';
+import type { Grip, Habits, InventedPerson, Stamina } from './invented-person.ts';
 import { SKERRY_19, SKERRY_20, SKERRY_21, SKERRY_22, SKERRY_23, SKERRY_24, SKERRY_27, SKERRY_29 } from './missions.ts';
 
 /* Nobody here exists. Numbers, histories and troubles are invented. */
 
 const USUAL: Habits = { effort: 'as felt', prompt: false, blankFrom: null, shouldersBear: null, quiet: null };
+
+const stamina = (uptake: number, greatestRate: number, restingRate: number, costs: number): Stamina => ({
+  uptake,
+  greatestRate,
+  restingRate,
+  costs,
+});
+const grip = (left: number, right: number, lasting: number): Grip => ({ left, right, lasting });
 
 const nameOf = (name: string): Pick<InventedPerson, 'id' | 'name'> => ({
   id: idOf(name.toLowerCase().replaceAll(' ', '-')),
@@ -24,6 +32,9 @@ export const INES: InventedPerson = {
   team: 'ours',
   bodyMass: 71.4,
   strength: { backSquat: 105, deadlift: 122, benchPress: 52, heelRaiseTwelve: 97.5, rightOverLeft: 0.01 },
+  stamina: stamina(46, 184, 54, 1.02),
+  grip: grip(372, 391, 0.37),
+  spaceWalks: true,
   habits: { ...USUAL, prompt: true },
   incidents: {
     11: { kind: 'note', exercise: deadlift.id, text: 'Straps short was right. Felt light.' },
@@ -42,6 +53,9 @@ export const TOMAS: InventedPerson = {
   team: 'ours',
   bodyMass: 84.6,
   strength: { backSquat: 132, deadlift: 158, benchPress: 92, heelRaiseTwelve: 125, rightOverLeft: 0.02 },
+  stamina: stamina(49, 181, 52, 0.98),
+  grip: grip(512, 540, 0.36),
+  spaceWalks: false,
   habits: { ...USUAL, blankFrom: 13, quiet: { from: 13, until: 20, heardOn: 22 } },
   incidents: {
     4: { kind: 'called off', cause: 'medical', text: 'Motion sickness, resting.' },
@@ -62,6 +76,9 @@ export const OONA: InventedPerson = {
   team: 'ours',
   bodyMass: 63.8,
   strength: { backSquat: 84, deadlift: 101, benchPress: 44, heelRaiseTwelve: 82.5, rightOverLeft: -0.02 },
+  stamina: stamina(43, 186, 60, 1.03),
+  grip: grip(331, 346, 0.35),
+  spaceWalks: false,
   habits: { ...USUAL, shouldersBear: 76 },
   incidents: {
     6: { kind: 'called off', cause: 'operations', text: 'Docking: no machine all afternoon.' },
@@ -80,6 +97,9 @@ export const KERTTU: InventedPerson = {
   team: 'ours',
   bodyMass: 66.2,
   strength: { backSquat: 106, deadlift: 128, benchPress: 55, heelRaiseTwelve: 105, rightOverLeft: 0 },
+  stamina: stamina(47, 178, 53, 1),
+  grip: grip(365, 377, 0.4),
+  spaceWalks: true,
   habits: { ...USUAL, effort: 'always 7' },
   incidents: {
     29: { kind: 'called off', cause: 'operations', text: 'Cargo day, no time.' },
@@ -100,6 +120,9 @@ export const RAFAEL: InventedPerson = {
   team: 'ours',
   bodyMass: 103.8,
   strength: { backSquat: 214, deadlift: 242, benchPress: 140, heelRaiseTwelve: 185, rightOverLeft: 0.01 },
+  stamina: stamina(44, 176, 58, 1.01),
+  grip: grip(655, 672, 0.34),
+  spaceWalks: true,
   habits: USUAL,
   incidents: {
     34: { kind: 'not heard' },
@@ -121,6 +144,9 @@ export const DARIO: InventedPerson = {
   team: 'another team',
   bodyMass: 82,
   strength: null,
+  stamina: stamina(45, 180, 58, 1),
+  grip: grip(500, 515, 0.36),
+  spaceWalks: false,
   habits: USUAL,
   incidents: {},
 };
@@ -144,6 +170,9 @@ export const MIRELA: InventedPerson = {
   team: 'ours',
   bodyMass: 61.2,
   strength: { backSquat: 113, deadlift: 128, benchPress: 49, heelRaiseTwelve: 95, rightOverLeft: 0.01 },
+  stamina: stamina(45, 187, 57, 1.01),
+  grip: grip(348, 361, 0.38),
+  spaceWalks: false,
   habits: USUAL,
   incidents: {},
 };
@@ -159,6 +188,9 @@ export const YUSUF: InventedPerson = {
   team: 'ours',
   bodyMass: 78.9,
   strength: { backSquat: 128, deadlift: 150, benchPress: 88, heelRaiseTwelve: 120, rightOverLeft: 0.02 },
+  stamina: stamina(50, 183, 50, 0.99),
+  grip: grip(530, 548, 0.37),
+  spaceWalks: false,
   habits: USUAL,
   incidents: {},
 };
@@ -174,6 +206,9 @@ export const WEN_LI: InventedPerson = {
   team: 'ours',
   bodyMass: 58.7,
   strength: { backSquat: 88, deadlift: 104, benchPress: 43, heelRaiseTwelve: 85, rightOverLeft: 0.09 },
+  stamina: stamina(48, 185, 55, 1),
+  grip: grip(340, 352, 0.41),
+  spaceWalks: true,
   habits: USUAL,
   incidents: {},
 };
@@ -189,6 +224,9 @@ export const ADAEZE: InventedPerson = {
   team: 'ours',
   bodyMass: 69.5,
   strength: { backSquat: 72, deadlift: 90, benchPress: 38, heelRaiseTwelve: 70, rightOverLeft: -0.01 },
+  stamina: stamina(41, 190, 63, 1.04),
+  grip: grip(355, 366, 0.36),
+  spaceWalks: false,
   habits: USUAL,
   incidents: {},
 };
@@ -204,6 +242,9 @@ export const ANSELM: InventedPerson = {
   team: 'ours',
   bodyMass: 74.2,
   strength: null,
+  stamina: stamina(38, 188, 66, 1.05),
+  grip: grip(460, 482, 0.33),
+  spaceWalks: false,
   habits: USUAL,
   incidents: {},
 };
@@ -219,6 +260,9 @@ export const JOON_HO: InventedPerson = {
   team: 'ours',
   bodyMass: 80.3,
   strength: { backSquat: 136, deadlift: 160, benchPress: 95, heelRaiseTwelve: 130, rightOverLeft: 0 },
+  stamina: stamina(46, 174, 55, 1),
+  grip: grip(505, 523, 0.38),
+  spaceWalks: false,
   habits: USUAL,
   incidents: {},
 };
@@ -234,6 +278,9 @@ export const NOOR: InventedPerson = {
   team: 'ours',
   bodyMass: 65,
   strength: { backSquat: 98, deadlift: 120, benchPress: 50, heelRaiseTwelve: 95, rightOverLeft: 0.01 },
+  stamina: stamina(44, 179, 59, 1.02),
+  grip: grip(358, 371, 0.37),
+  spaceWalks: false,
   habits: USUAL,
   incidents: {},
 };

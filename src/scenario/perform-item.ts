@@ -8,7 +8,10 @@ import { normal, type Random } from './random.ts';
 
 /** The day on which a body meets a card. */
 export interface TrainingDay {
+  /** Days of flight that the body shows, negative before launch. */
   readonly sinceLaunch: number;
+  /** Nothing weighs anything: what a lift moves of the body on the ground is not moved. */
+  readonly weightless: boolean;
   /** What the machine pulls over what it is told. */
   readonly pullsBy: number;
   /** How this day is for this body (log scale). */
@@ -54,8 +57,8 @@ const SETS_BEFORE_STOPPING = 2;
 
 const heaviest = (sets: readonly CardSet[]): number => Math.max(0, ...sets.map((set) => set.load.increments));
 
-const pulled = (item: CardLift, increments: number, { pullsBy }: TrainingDay): number =>
-  increments * Number(item.increment) * kilogramsPer(item.unit) * pullsBy;
+const pulled = (item: CardLift, increments: number, { weightless, pullsBy }: TrainingDay): number =>
+  increments * Number(item.increment) * kilogramsPer(item.unit) * (weightless ? pullsBy : 1);
 
 interface NextSet {
   readonly set: CardSet;
@@ -71,7 +74,7 @@ const performSet = (
   random: Random,
 ): PerformedSet => {
   const increments = chosenLoad(set, before.at(-1));
-  const bar = pulled(item, increments, day) - trueShare(item.exercise) * person.bodyMass;
+  const bar = pulled(item, increments, day) - (day.weightless ? trueShare(item.exercise) * person.bodyMass : 0);
   const maximum = maximumOn(person, item.exercise, day, set.side) * Math.exp(SET_SPREAD * normal(random));
   const earlier = before.filter((one) => one.side === set.side).length;
   const possible = truePossible(maximum, bar, earlier);

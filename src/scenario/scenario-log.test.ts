@@ -3,6 +3,7 @@ import type { Fact } from '#domain/fact.ts';
 import type { PersonId } from '#domain/identity.ts';
 import { bodyMassOn, houseAt, type Known, knownAt, ofKind, peopleAt } from '#domain/known.ts';
 import { currentFacts, endOfLog, expectedDigest, factsOfKind } from '#domain/log.ts';
+import { TESTS, type Test } from '#domain/tested.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { addDays, daysBetween, isoDay, isoOfDay } from '#units/day.ts';
 import { kilogramsOf } from '#units/entered.ts';
@@ -10,7 +11,7 @@ import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { expect, test } from 'vitest';
 import { ADAEZE, ANSELM, INES, JOON_HO, KERTTU, MIRELA, NOOR, OONA, RAFAEL, TOMAS, WEN_LI, YUSUF } from './people.ts';
 import { scenarioLog } from './scenario-log.ts';
-import { STATION_MACHINE } from './skerry-station.ts';
+import { STATION_MACHINE, TREADMILL } from './skerry-station.ts';
 
 const TODAY = isoDay('2027-03-01');
 const { writings, log } = scenarioLog(TODAY);
@@ -165,11 +166,66 @@ test('one has never squatted, and one was tested in pounds', () => {
   expect(new Set(ofKind(knownOf(ADAEZE), 'lifted').map(({ load }) => load.unit))).toEqual(new Set(['lb']));
 });
 
-test('whoever is in flight or flies within a fortnight follows the programme from launch', () => {
+test('all of ours follow one programme, each by one signature', () => {
   const followers = factsOfKind(current, 'decided').flatMap(({ decision }) =>
     decision.kind === 'follow' && decision.programme === SET_PROGRAMME.id ? [decision.person] : [],
   );
-  expect(new Set(followers)).toEqual(new Set([INES, TOMAS, OONA, KERTTU, RAFAEL, MIRELA, YUSUF].map(({ id }) => id)));
+  const ours = peopleAt(log, end).filter((id) => knownOf({ id }).assignment?.team === 'ours');
+  expect(followers.toSorted()).toEqual(ours.toSorted());
+});
+
+test('most were tested for endurance, some for hands; two never, so that effort leads', () => {
+  const tested = (what: Test['what']) =>
+    new Set(factsOfKind(current, 'tested').flatMap(({ person, test: { what: of } }) => (of === what ? [person] : [])));
+  expect(tested('greatest oxygen uptake').size).toBeGreaterThanOrEqual(8);
+  expect(tested('critical force')).toEqual(new Set([INES, KERTTU, RAFAEL, WEN_LI].map(({ id }) => id)));
+  for (const what of TESTS.filter((each) => each !== 'heel raises')) expect(tested(what).size).toBeGreaterThan(0);
+  for (const person of [OONA, ADAEZE]) expect(ofKind(knownOf(person), 'tested')).toEqual([]);
+});
+
+test('values of tests are ones that bodies have', () => {
+  const known = factsOfKind(current, 'tested').map((fact) => fact.test);
+  const values = (what: Test['what']) =>
+    known.flatMap((each) => (each.what === what && 'value' in each ? [Number(each.value.text)] : []));
+  expect(Math.min(...values('greatest oxygen uptake'))).toBeGreaterThan(30);
+  expect(Math.max(...values('greatest oxygen uptake'))).toBeLessThan(60);
+  expect(Math.min(...values('greatest grip'))).toBeGreaterThan(250);
+  const rates = known.flatMap((each) => (each.what === 'cycle stage' ? [Number(each.heartRate?.text)] : []));
+  expect(Math.min(...rates)).toBeGreaterThan(80);
+  expect(Math.max(...rates)).toBeLessThan(190);
+});
+
+test('four prepare for work outside; a walk ahead moved twice, one lies behind and hands were looked at', () => {
+  const crew = peopleAt(log, end).filter((id) => knownOf({ id }).assignment?.spaceWalks === true);
+  expect(new Set(crew)).toEqual(new Set([INES, KERTTU, RAFAEL, WEN_LI].map(({ id }) => id)));
+  for (const person of [KERTTU, RAFAEL]) {
+    const moves = corrected('space walk').filter(
+      ([before]) => before.kind === 'space walk' && before.person === person.id,
+    );
+    expect(moves.length).toBe(2);
+    const days = ofKind(knownOf(person), 'space walk').map(({ day }) => day);
+    expect(days.filter((day) => day > TODAY).length).toBe(1);
+    const [looked] = ofKind(knownOf(person), 'looked at');
+    expect(looked?.passed && days.includes(addDays(looked.day, -1))).toBe(true);
+  }
+});
+
+test('the treadmill aboard is out of service, and its return slipped by five days', () => {
+  const treadmill = (fact: Fact) =>
+    fact.kind === 'catalogued' && fact.entry.kind === 'machine' ? fact.entry.machine : null;
+  const until = corrected('catalogued').map(([, after]) => treadmill(after)?.outOfService?.until ?? null);
+  expect(until).toEqual([addDays(TODAY, -2), addDays(TODAY, 3)]);
+  expect(house.machines.get(TREADMILL.id)?.outOfService).toMatchObject({ until: addDays(TODAY, 3) });
+});
+
+test('on the ground every house has something to run, ride or row on beside its bar', () => {
+  for (const { id, place } of house.sites.values()) {
+    if (place !== 'ground') continue;
+    const kinds = [...house.machines.values()].filter(({ site }) => site === id).map(({ kind }) => kind);
+    expect(kinds).toContain('free bar');
+    expect(kinds).toContain('dumbbells');
+    expect(kinds.some((kind) => kind === 'treadmill' || kind === 'cycle' || kind === 'rower')).toBe(true);
+  }
 });
 
 test('loads of tests are ones that their bars can hold', () => {

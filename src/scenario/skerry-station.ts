@@ -2,6 +2,7 @@ import type { Machine, Site } from '#domain/catalogue.ts';
 import type { FactBody } from '#domain/fact.ts';
 import { idOf } from '#domain/identity.ts';
 import { catalogueFacts, catalogued } from '#shipped/shipped-house.ts';
+import { groundGear } from './ground-gear.ts';
 
 /*
  * Skerry Station, a small laboratory in low orbit, and its three places on the ground. All of it is invented: no place,
@@ -105,7 +106,7 @@ const AEROBIC = {
   outOfService: null,
 } as const;
 
-/** Harness loads of the treadmill are set like loads; nothing is planned on it yet. */
+/** Harness loads of the treadmill are set like loads. */
 export const TREADMILL: Machine = {
   ...AEROBIC,
   id: idOf('skerry-treadmill'),
@@ -114,11 +115,11 @@ export const TREADMILL: Machine = {
   least: '40',
   ceiling: '220',
   mostWatts: null,
-  mostSpeed: null,
+  mostSpeed: 19,
   minutes: { setUp: 6, stow: 5, changeExercise: 0, changeLoad: 1 },
 };
 
-/** A cycle is set in watts, not in loads; least and ceiling only fill the entry, and nothing is planned on it yet. */
+/** A cycle is set in watts, not in loads; least and ceiling only fill the entry. */
 export const CYCLE: Machine = {
   ...AEROBIC,
   id: idOf('skerry-cycle'),
@@ -126,10 +127,13 @@ export const CYCLE: Machine = {
   kind: 'cycle',
   least: '0',
   ceiling: '1',
-  mostWatts: null,
+  mostWatts: 350,
   mostSpeed: null,
   minutes: { setUp: 4, stow: 3, changeExercise: 0, changeLoad: 0 },
 };
+
+/** What stands beside the bars on the ground. */
+const GROUND_GEAR = groundGear({ brae: BRAE_HOUSE.id, lindqvist: LINDQVIST_HALL.id, cedar: CEDAR_FIELD.id });
 
 export const SKERRY_SITES: readonly Site[] = [SKERRY_STATION, BRAE_HOUSE, LINDQVIST_HALL, CEDAR_FIELD];
 export const SKERRY_MACHINES: readonly Machine[] = [
@@ -140,6 +144,7 @@ export const SKERRY_MACHINES: readonly Machine[] = [
   CEDAR_BAR,
   TREADMILL,
   CYCLE,
+  ...GROUND_GEAR,
 ];
 
 /** The shipped catalogue in the scenario's own house: its sites and machines instead of the empty start's. No people. */

@@ -1,6 +1,6 @@
-import type { CardLift } from '#domain/card.ts';
 import type { Effort } from '#domain/effort.ts';
-import type { FactBody, SetResult } from '#domain/fact.ts';
+import { totalMinutes, type CardBouts, type CardLift, type HarnessPull } from '#domain/card.ts';
+import type { FactBody, PieceResult, SetResult } from '#domain/fact.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { type Day, flightDay } from '#units/day.ts';
 import { type Entered, entered } from '#units/entered.ts';
@@ -8,6 +8,7 @@ import { feltEffort } from './bodily-truth.ts';
 import type { Incident } from './incident.ts';
 import type { InventedPerson } from './invented-person.ts';
 import type { PerformedItem, PerformedSet } from './perform-item.ts';
+import type { PerformedPiece } from './perform-piece.ts';
 import type { Random } from './random.ts';
 
 /** A session as it was trained. */
@@ -16,6 +17,7 @@ export interface Session {
   readonly document: IssuedCard;
   readonly day: Day;
   readonly items: readonly PerformedItem[];
+  readonly pieces: readonly PerformedPiece[];
 }
 
 /** The result as it is typed: loads as the machine shows them, effort as the person writes it. */
@@ -24,18 +26,42 @@ export const resultOf = (session: Session, random: Random): FactBody => {
   const sets = items.flatMap((performed) =>
     performed.sets.map((set, count) => setResult(session, performed.item, set, count, random)),
   );
-  const ratings = sets.flatMap(({ effort }) => (effort ? [effort.value] : []));
+  const pieces = session.pieces.map((piece, count) => pieceResult(session, piece, count));
+  const ratings = [...sets, ...pieces].flatMap(({ effort }) => (effort ? [effort.value] : []));
   return {
     kind: 'trained',
     person: document.card.person,
     day,
     card: document.id,
     sets,
-    pieces: [],
+    pieces,
     sessionRpe: ratings.length > 0 ? Math.round(meanOf(ratings)) : null,
-    minutes: 70 + Math.round(20 * random()),
+    // Nobody is as quick as the plan, and nobody writes single minutes.
+    minutes: 5 * Math.round((totalMinutes(document.card) * (0.97 + 0.12 * random())) / 5),
   };
 };
+
+const pieceResult = ({ person, document, day }: Session, piece: PerformedPiece, count: number): PieceResult => {
+  const { item, done, watts, speed, heartRate, felt } = piece;
+  const effort: Effort | null = felt === null ? null : { kind: 'RPE', value: felt };
+  return {
+    item: item.item,
+    done,
+    minutes: item.kind === 'bouts' ? minutesOf(item) : null,
+    watts,
+    speed,
+    harness: item.kind === 'bouts' && item.harness ? harnessOf(item.harness) : null,
+    heartRate,
+    effort:
+      effort && !isBlank(person, flightDay(document.mission.launch, day), count) ? asWritten(person, effort) : null,
+  };
+};
+
+const minutesOf = ({ warmUpSeconds, bouts, coolDownSeconds }: CardBouts): number =>
+  Math.round(bouts.reduce((sum, { seconds, easy }) => sum + seconds + easy, warmUpSeconds + coolDownSeconds) / 60);
+
+const harnessOf = ({ increments, increment, unit }: HarnessPull): Entered =>
+  entered(String(Number((increments * Number(increment)).toFixed(6))), unit);
 
 const meanOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 

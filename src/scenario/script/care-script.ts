@@ -5,23 +5,42 @@ import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { type Day, addDays } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
 import type { InventedPerson } from '../invented-person.ts';
-import { launchDay } from '../missions.ts';
+import { launchDay, missionWith } from '../missions.ts';
 import { momentOf } from '../moment.ts';
-import { ADAEZE, ANSELM, INES, KERTTU, MIRELA, OONA, RAFAEL, TOMAS, WEN_LI, YUSUF } from '../people.ts';
+import { ADAEZE, ANSELM, INES, JOON_HO, KERTTU, MIRELA, NOOR, OONA, RAFAEL, TOMAS, WEN_LI, YUSUF } from '../people.ts';
 import { SPECIALIST, signerOn } from '../signers.ts';
 import { STATION_MACHINE } from '../skerry-station.ts';
 import { type ScriptEntry, decision, entry } from './script-entry.ts';
 
-/** Who follows the set programme. */
+/** Who flies by the set programme, or is about to. */
 export const FOLLOWERS: readonly InventedPerson[] = [INES, TOMAS, OONA, KERTTU, RAFAEL, MIRELA, YUSUF];
 
-/** Who prepares on the ground by the programme, since yesterday's talk. */
-export const PREPARING: readonly InventedPerson[] = [WEN_LI, ADAEZE, ANSELM];
+/** Who prepares on the ground by it, from how many days before today: two of them since yesterday's talk. */
+export const PREPARING: readonly { readonly person: InventedPerson; readonly since: number }[] = [
+  { person: WEN_LI, since: 28 },
+  { person: ADAEZE, since: 0 },
+  { person: ANSELM, since: 0 },
+];
+
+/** Who comes back by it, from landing day. */
+export const RETURNING: readonly InventedPerson[] = [JOON_HO, NOOR];
 
 /** What the specialist decided for one person: programme, settings, shares, adjustments. */
 export const careScript = (today: Day): readonly ScriptEntry[] => [
   ...FOLLOWERS.map((person) => follows(person, today)),
-  ...PREPARING.map((person) => prepares(person, today)),
+  ...PREPARING.map(({ person, since }) => prepares(person, since, today)),
+  ...RETURNING.map((person) => returns(person, today)),
+  ...GATES_OF_NOOR.map((gate) =>
+    entry(`judged noor ${gate}`, momentOf(addDays(today, -12), '15:30'), SPECIALIST.id, {
+      kind: 'judged',
+      person: NOOR.id,
+      day: addDays(today, -12),
+      gate,
+      passed: true,
+      observedBy: SPECIALIST.name,
+      watched: 'in person',
+    }),
+  ),
   ...FOLLOWERS.flatMap((person, place) => settingsOf(person, place, today)),
   entry('carried mirela', momentOf(addDays(today, -4), '14:10'), SPECIALIST.id, {
     kind: 'carried',
@@ -56,24 +75,40 @@ export const careScript = (today: Day): readonly ScriptEntry[] => [
   }),
 ];
 
+/** Home again, nobody is sent under a bar before it was watched anew; hers stays a light one. */
+const GATES_OF_NOOR = ['clearance gate', 'first squat gate', 'light load gate'] as const;
+
 const launchBefore = (person: InventedPerson, today: Day, days: number): Day =>
   addDays(launchDay(person.mission, today), -days);
+
+/** Whoever flies already was prepared by another programme, on paper. */
+const TAPERING: readonly InventedPerson[] = [MIRELA, YUSUF];
 
 const follows = (person: InventedPerson, today: Day): ScriptEntry =>
   decision(`follow ${person.id}`, momentOf(launchBefore(person, today, 20), '13:00'), SPECIALIST.id, {
     kind: 'follow',
     person: person.id,
     programme: SET_PROGRAMME.id,
-    from: { from: 'launch', days: 0 },
+    from: { from: 'launch', days: TAPERING.includes(person) ? -19 : 0 },
   });
 
-const prepares = (person: InventedPerson, today: Day): ScriptEntry =>
-  decision(`prepare ${person.id}`, momentOf(addDays(today, -1), '16:30'), SPECIALIST.id, {
+const prepares = (person: InventedPerson, since: number, today: Day): ScriptEntry =>
+  decision(`prepare ${person.id}`, momentOf(addDays(today, -since - 1), '16:30'), SPECIALIST.id, {
     kind: 'follow',
     person: person.id,
     programme: SET_PROGRAMME.id,
-    from: { from: 'launch', days: today - launchDay(person.mission, today) },
+    from: { from: 'launch', days: today - since - launchDay(person.mission, today) },
   });
+
+const returns = (person: InventedPerson, today: Day): ScriptEntry => {
+  const landing = missionWith(person.mission).landing?.[1] ?? 0;
+  return decision(`return ${person.id}`, momentOf(addDays(today, landing - 5), '13:20'), SPECIALIST.id, {
+    kind: 'follow',
+    person: person.id,
+    programme: SET_PROGRAMME.id,
+    from: { from: 'landing', days: 0 },
+  });
+};
 
 /** Hole numbers differ from person to person; nothing hangs on them. */
 const settingsOf = (person: InventedPerson, place: number, today: Day): readonly ScriptEntry[] => {

@@ -58,7 +58,7 @@ const crewChange = (today: Day): readonly ScriptEntry[] => {
         mission: SKERRY_22.id,
         role: 'prime',
         team: 'ours',
-        spaceWalks: false,
+        spaceWalks: OONA.spaceWalks,
       }),
     ),
     correcting(
@@ -70,7 +70,7 @@ const crewChange = (today: Day): readonly ScriptEntry[] => {
         mission: SKERRY_24.id,
         role: 'prime',
         team: 'ours',
-        spaceWalks: false,
+        spaceWalks: WEN_LI.spaceWalks,
       }),
     ),
   ];

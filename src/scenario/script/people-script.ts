@@ -47,5 +47,5 @@ const assignmentAtFirst = (person: InventedPerson): FactBody => ({
   mission: person === WEN_LI ? SKERRY_22.id : person.mission,
   role: person === OONA || person === ANSELM ? 'backup' : 'prime',
   team: person.team,
-  spaceWalks: false,
+  spaceWalks: person.spaceWalks,
 });

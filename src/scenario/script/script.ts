@@ -5,9 +5,12 @@ import { houseScript } from './house-script.ts';
 import { limitScript } from './limit-script.ts';
 import { massScript } from './mass-script.ts';
 import { missionScript } from './mission-script.ts';
+import { outageScript } from './outage-script.ts';
 import { peopleScript } from './people-script.ts';
 import type { Moment, ScriptEntry } from './script-entry.ts';
+import { staminaScript } from './stamina-script.ts';
 import { testScript } from './test-script.ts';
+import { walkScript } from './walk-script.ts';
 
 /** Everything that was entered before today and is no card and no answer to one: in order of time, moment by moment. */
 export const scriptUntil = (today: Day, seed: number): readonly Moment[] => {
@@ -28,4 +31,7 @@ const allEntries = (today: Day, seed: number): readonly ScriptEntry[] => [
   ...testScript(today, seed),
   ...careScript(today),
   ...limitScript(today),
+  ...staminaScript(today, seed),
+  ...outageScript(today),
+  ...walkScript(today),
 ];

@@ -7,6 +7,7 @@ import { entered, numberOf } from '#units/entered.ts';
 import { kilogramsPer } from '#units/mass.ts';
 import { stepsNotOver } from '#units/rounding.ts';
 import { barToFailure, trueMaximum } from '../bodily-truth.ts';
+import { daysFlown } from '../days-flown.ts';
 import type { InventedPerson } from '../invented-person.ts';
 import { missionWith } from '../missions.ts';
 import { momentOf } from '../moment.ts';
@@ -62,7 +63,7 @@ const loadFor = (
   side: Side | null,
   random: Random,
 ): string => {
-  const maximum = trueMaximum(person, exercise, daysFlown(person, day), side);
+  const maximum = trueMaximum(person, exercise, flownBy(person, day), side);
   if (maximum === null) throw new RangeError(`${person.name} has never done ${exercise}.`);
   const bar = barToFailure(maximum, repetitions) * Math.exp(DAY_SPREAD * normal(random));
   return onTheBar(machine, bar / kilogramsPer(machine.unit));
@@ -75,12 +76,8 @@ const onTheBar = (machine: Machine, wanted: number): string => {
   return String(Math.max(least, stepsNotOver(wanted, step) * step));
 };
 
-/** Home again, half of what flight took is back every thirty days. */
-const HALF_BACK = 30;
-
-/** Days of flight that a body still shows; negative before launch. */
-const daysFlown = (person: InventedPerson, day: number): number => {
-  const { launch, landing } = missionWith(person.mission);
-  const landed = landing?.[1] ?? Infinity;
-  return day <= landed ? day - launch : (landed - launch) * 2 ** (-(day - landed) / HALF_BACK);
+/** Days of flight that a body still shows on a day counted from today; negative before launch. */
+export const flownBy = ({ mission }: InventedPerson, day: number): number => {
+  const { launch, landing } = missionWith(mission);
+  return daysFlown(day, launch, landing?.[1] ?? null);
 };
