@@ -118,3 +118,30 @@ test('the session fits three text messages of plain letters', () => {
   expect(text).toContain('stop, tell somebody');
   expect(text).toContain('Card K7QF-2M9X');
 });
+
+test('what is locked by signature is never what goes for want of time, and what goes says what it costs', () => {
+  const rehearsal = person();
+  const track = ofMonday.items.at(-1)?.track;
+  if (!track) throw new Error('Mondays hold nothing.');
+  reMake(rehearsal, { minutes: 25 });
+  expect(planned(rehearsal).card.items.map((item) => item.track)).not.toContain(track);
+  rehearsal.add({
+    kind: 'decided',
+    answers: null,
+    basis: rehearsal.end,
+    decision: {
+      kind: 'adjust',
+      person: PERSON,
+      track,
+      change: { kind: 'keep' },
+      from: MONDAY,
+      until: null,
+      reason: 'the weak link',
+    },
+  });
+  const { card } = planned(rehearsal);
+  expect(card.items.map((item) => item.track)).toContain(track);
+  expect(totalMinutes(card)).toBeLessThanOrEqual(25);
+  expect(card.shortOfTime.map((place) => card.items[place - 1]?.track)).not.toContain(track);
+  expect(card.leftOut.map(({ says }) => says).join()).toMatch(/it costs \d+ (sets|minutes) of /);
+});

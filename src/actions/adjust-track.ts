@@ -14,7 +14,7 @@ export interface Adjustment {
   readonly person: PersonId;
   readonly signer: SignerId;
   readonly change:
-    | { readonly kind: 'hold' | 'back off' | 'leave out' }
+    | { readonly kind: 'hold' | 'back off' | 'leave out' | 'keep' }
     /** Sets and target of these days, in shorthand. */
     | { readonly kind: 'as written'; readonly line: string };
   readonly track: TrackId;

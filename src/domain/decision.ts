@@ -25,6 +25,8 @@ export type Change =
   /** So many more sets or bouts than the programme has, or fewer; one at least is left. */
   | { readonly kind: 'sets by'; readonly by: number }
   | { readonly kind: 'leave out' }
+  /** Never left out for want of time while it stands: something else goes first. */
+  | { readonly kind: 'keep' }
   /** No raise while it stands. */
   | { readonly kind: 'hold' }
   /** Take this fraction off the machine load, at once; coming back is a raise. */

@@ -2,6 +2,7 @@ import type { Day } from '#units/day.ts';
 import { isCardLift, type Card, type CardItem, type CardMinutes } from '#domain/card.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import type { ProgrammeSession } from '#domain/programme.ts';
+import { adjustmentsOn } from './adjustments.ts';
 import { chooseWithin, type Choice } from './leave-out.ts';
 import { leaveOutOrder, sessionMinutes, totalOf } from './minutes.ts';
 import { placeItem, type Placed } from './place-item.ts';
@@ -34,7 +35,12 @@ const cardOf = (context: PlanContext, on: Day, found: FoundSession, placed: read
   const items = placed.flatMap(({ planned }) => (planned.kind === 'item' ? [planned.item] : []));
   const timeOf = (some: readonly CardItem[]): readonly CardMinutes[] => sessionMinutes(some, placeOf);
   const minutesOf = (some: readonly CardItem[]): number => totalOf(timeOf(some));
-  const { kept, left } = choiceWithin(found.session.blockMinutes, minutesOnDay(context, on), items, minutesOf);
+  const locked = lockedOn(context, on);
+  const { kept, left } = choiceWithin(found.session.blockMinutes, minutesOnDay(context, on), {
+    items,
+    locked,
+    minutesOf,
+  });
   const numbered = kept.map((item, index) => ({ ...item, place: index + 1 }));
   const refused = placed.flatMap(({ planned, item, exercise }) =>
     planned.kind === 'left out' ? [{ item: item.id, exerciseName: exercise.name, says: planned.says }] : [],
@@ -42,7 +48,7 @@ const cardOf = (context: PlanContext, on: Day, found: FoundSession, placed: read
   const tooLong = left.map((item) => ({
     item: item.item,
     exerciseName: item.exerciseName,
-    says: noTime(found.session.blockMinutes, minutesOf(items.filter((each) => each === item || kept.includes(each)))),
+    says: `${noTime(found.session.blockMinutes, minutesOf(items.filter((each) => each === item || kept.includes(each))))}; it costs ${costOf(item)}`,
   }));
   const gaps = placed.flatMap(({ planned, exercise }) =>
     planned.kind === 'left out' && planned.gap ? [`${exercise.name}: ${planned.says}`] : [],
@@ -63,21 +69,46 @@ const cardOf = (context: PlanContext, on: Day, found: FoundSession, placed: read
       leftOut: [...refused, ...tooLong],
       minutes: timeOf(numbered),
       blockMinutes: found.session.blockMinutes,
-      shortOfTime: shortOfTime(numbered),
+      shortOfTime: shortOfTime(numbered.filter(({ track }) => !locked.has(track))),
       machineDown: machineDown(found.session, numbered),
       breathing: known.breathing,
     },
   };
 };
 
+interface Choosing {
+  readonly items: readonly CardItem[];
+  readonly locked: ReadonlySet<CardItem['track']>;
+  readonly minutesOf: (some: readonly CardItem[]) => number;
+}
+
+/** Tracks that are kept whatever the time, by signature. */
+const lockedOn = (context: PlanContext, on: Day): ReadonlySet<CardItem['track']> =>
+  new Set(adjustmentsOn(context, on).flatMap(({ change, track }) => (change.kind === 'keep' ? [track] : [])));
+
+/** What leaving an item out costs: "4 sets of back squat", "30 minutes of running". */
+const costOf = (item: CardItem): string => {
+  const name = item.exerciseName.toLowerCase();
+  if (item.kind === 'bouts') {
+    const seconds = item.bouts.reduce((sum, bout) => sum + bout.seconds, 0);
+    return `${Math.round(seconds / SECONDS_PER_MINUTE)} minutes of ${name}`;
+  }
+  const sets = item.kind === 'lift' ? item.sets.filter(({ kind }) => kind === 'work').length : item.sets.length;
+  return `${sets} ${sets === 1 ? 'set' : 'sets'} of ${name}`;
+};
+
+const SECONDS_PER_MINUTE = 60;
+
 /** A block keeps its most important item even where it is too short for it; a day that has no more time keeps none. */
 const choiceWithin = (
   block: number,
   ofDay: number | null,
-  items: readonly CardItem[],
-  minutesOf: (some: readonly CardItem[]) => number,
+  { items, locked, minutesOf }: Choosing,
 ): Choice<CardItem> => {
-  const choice = chooseWithin(items, block, minutesOf);
+  // What is locked comes before every priority of the programme.
+  const claims = items.map((item) => ({ item, priority: locked.has(item.track) ? 0 : item.priority }));
+  const chosen = chooseWithin(claims, block, (some) => minutesOf(some.map(({ item }) => item)));
+  const choice = { kept: chosen.kept.map(({ item }) => item), left: chosen.left.map(({ item }) => item) };
   return ofDay === null || minutesOf(choice.kept) <= ofDay + ROUNDING ? choice : { kept: [], left: items };
 };
 

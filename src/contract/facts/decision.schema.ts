@@ -42,12 +42,13 @@ const change = z.discriminatedUnion(
     record({ kind: z.literal('fraction by'), by: numberFrom(-1, 1) }),
     record({ kind: z.literal('sets by'), by: wholeFrom(-10, 10) }),
     record({ kind: z.literal('leave out') }),
+    record({ kind: z.literal('keep') }),
     record({ kind: z.literal('hold') }),
     record({ kind: z.literal('back off'), by: numberFrom(0, 1) }),
     record({ kind: z.literal('load'), load: enteredLoad }),
     record({ kind: z.literal('as written'), line: shorthand }),
   ],
-  { error: variantOf(['fraction by', 'sets by', 'leave out', 'hold', 'back off', 'load', 'as written']) },
+  { error: variantOf(['fraction by', 'sets by', 'leave out', 'keep', 'hold', 'back off', 'load', 'as written']) },
 ) satisfies z.ZodType<Change>;
 
 const person = identity<PersonId>();

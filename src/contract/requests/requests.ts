@@ -61,6 +61,7 @@ export const adjustRequest = z.strictObject({
     z.strictObject({ kind: z.literal('hold') }),
     z.strictObject({ kind: z.literal('back off') }),
     z.strictObject({ kind: z.literal('leave out') }),
+    z.strictObject({ kind: z.literal('keep') }),
     z.strictObject({ kind: z.literal('as written'), line }),
   ]),
   track: id,

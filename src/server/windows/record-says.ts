@@ -134,6 +134,8 @@ const changeSays = (change: Extract<Decision, { readonly kind: 'adjust' }>['chan
       return `fraction changed by ${change.by}`;
     case 'sets by':
       return `${Math.abs(change.by)} ${Math.abs(change.by) === 1 ? 'set' : 'sets'} ${change.by > 0 ? 'more' : 'fewer'}`;
+    case 'keep':
+      return 'kept whatever the time';
     case 'leave out':
       return 'left out';
     case 'hold':

@@ -12,12 +12,14 @@ export interface Finding {
 const MOST = 12;
 const personIn = (location: string): string | null => /^\/people\/([^/]+)/.exec(location)?.[1] ?? null;
 
+/** What is looked through. */
+interface Found {
+  readonly people: readonly Pick<HouseWindow['people'][number], 'id' | 'name' | 'dayLabel'>[];
+  readonly exercises: readonly Pick<HouseWindow['exercises'][number], 'id' | 'name'>[];
+}
+
 /** People by name, exercises by name (of all people, and of the person in view, if any), a card by its code. */
-export const findings = (
-  house: Pick<HouseWindow, 'people' | 'exercises'>,
-  location: string,
-  typed: string,
-): readonly Finding[] => {
+export const findings = (house: Found, location: string, typed: string): readonly Finding[] => {
   const wanted = typed.trim().toLowerCase();
   if (wanted === '') return [];
   const person = personIn(location);

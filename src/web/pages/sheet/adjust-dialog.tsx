@@ -15,18 +15,24 @@ export interface AdjustDialogProps {
   readonly column: SheetColumn;
   readonly exercise: SheetRow;
   readonly cell: SheetCell;
-  readonly change: 'hold' | 'back off' | 'leave out';
+  readonly change: 'hold' | 'back off' | 'keep' | 'leave out';
   readonly onClose: () => void;
 }
 
 const SAYS = {
   hold: 'No raise while it stands. The load stays where it is; results are still taken.',
   'back off': 'Takes 10 % off the machine load, at once. Coming back is a raise and needs a signature.',
+  keep: 'Never left out for want of time while it stands: something else goes first.',
   'leave out': 'Leaves it out of this session; the others stay as they are.',
 } as const;
 
-const TITLES = { hold: 'hold', 'back off': 'back off 10 %', 'leave out': 'leave out' } as const;
-const SIGNS = { hold: 'Sign the hold', 'back off': 'Sign 10 % less', 'leave out': 'Leave it out' } as const;
+const TITLES = { hold: 'hold', 'back off': 'back off 10 %', keep: 'keep', 'leave out': 'leave out' } as const;
+const SIGNS = {
+  hold: 'Sign the hold',
+  'back off': 'Sign 10 % less',
+  keep: 'Sign it',
+  'leave out': 'Leave it out',
+} as const;
 
 /** One person's departure from the programme on one lift, with its reason. */
 export const AdjustDialog = ({ sheet, column, exercise, cell, change, onClose }: AdjustDialogProps) => {

@@ -19,7 +19,7 @@ export interface CellPanelProps {
   readonly exercise: SheetRow;
   readonly cell: SheetCell;
   readonly onClose: () => void;
-  readonly onAdjust: (change: 'hold' | 'back off' | 'leave out') => void;
+  readonly onAdjust: (change: 'hold' | 'back off' | 'keep' | 'leave out') => void;
   readonly onWrite: () => void;
 }
 
@@ -133,6 +133,7 @@ export const CellPanel = (props: CellPanelProps) => {
       <Actions>
         <Button onPress={() => onAdjust('hold')}>Hold</Button>
         <Button onPress={() => onAdjust('back off')}>Back off 10 %</Button>
+        <Button onPress={() => onAdjust('keep')}>Keep</Button>
         {cell.line === null ? null : (
           <>
             <Button onPress={() => onAdjust('leave out')}>Leave out</Button>

@@ -5,7 +5,7 @@ import type { Standing } from './grid-places.ts';
 import { IssueDialog } from './issue-dialog.tsx';
 import { SessionPanel } from './session-panel.tsx';
 
-export type Open = 'cell' | 'write' | 'hold' | 'back off' | 'leave out' | 'issue' | null;
+export type Open = 'cell' | 'write' | 'hold' | 'back off' | 'keep' | 'leave out' | 'issue' | null;
 
 export interface OpenedProps {
   readonly open: Open;
@@ -25,7 +25,7 @@ export const Opened = ({ open, sheet, standing, onOpen, onWrite }: OpenedProps) 
   if (!cell || !exercise) return null;
   const shared = { sheet, column, exercise, cell, onClose };
   if (open === 'cell') return <CellPanel {...shared} onAdjust={onOpen} onWrite={onWrite} />;
-  return open === 'hold' || open === 'back off' || open === 'leave out' ? (
+  return open === 'hold' || open === 'back off' || open === 'keep' || open === 'leave out' ? (
     <AdjustDialog {...shared} change={open} />
   ) : null;
 };

@@ -11,7 +11,7 @@ export const SheetLegend = ({ unit }: { readonly unit: string }) => (
       <kbd>Enter</kbd> opens, a digit or <kbd>E</kbd> writes, <kbd>Ctrl R</kbd> fills right, <kbd>Ctrl C</kbd> and{' '}
       <kbd>Ctrl V</kbd> to and from a spreadsheet, <kbd>W</kbd> copies the week into the next, <kbd>X</kbd> leaves out,{' '}
       <kbd>Delete</kbd> goes back to the programme, <kbd>Ctrl Z</kbd> takes back; <kbd>H</kbd> hold, <kbd>B</kbd> back
-      off 10 %, <kbd>I</kbd> issue, <kbd>N</kbd> next person.
+      off 10 %, <kbd>K</kbd> keep whatever the time, <kbd>I</kbd> issue, <kbd>N</kbd> next person.
     </span>
   </p>
 );

@@ -33,11 +33,13 @@ const useSheetKeys = (
   setOpen: (open: Open) => void,
   write: () => void,
 ): void => {
-  const adjust = (change: 'hold' | 'back off' | 'leave out'): void => (standing?.cell ? setOpen(change) : undefined);
+  const adjust = (change: 'hold' | 'back off' | 'keep' | 'leave out'): void =>
+    standing?.cell ? setOpen(change) : undefined;
   useShortcut('e', write);
   useShortcut('x', () => (isOnePlace(selection) ? adjust('leave out') : edits.leaveOut()));
   useShortcut('h', () => adjust('hold'));
   useShortcut('b', () => adjust('back off'));
+  useShortcut('k', () => adjust('keep'));
   useShortcut('w', edits.copyWeek);
   useShortcut('i', () => setOpen('issue'));
 };
