@@ -1,8 +1,8 @@
 import { addDays, isoDay, type Day } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
-import { liftsOf, type CardLift } from '#domain/card.ts';
+import { liftsOf, type CardBouts, type CardDrill, type CardLift } from '#domain/card.ts';
 import type { Effort } from '#domain/effort.ts';
-import type { Draft, Fact, FactBody, Sequence, SetResult, Signer } from '#domain/fact.ts';
+import type { Draft, Fact, FactBody, Sequence, PieceResult, SetResult, Signer } from '#domain/fact.ts';
 import { idOf, instant, type FactId, type PersonId, type ProgrammeVersionId } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { knownAt, type Known } from '#domain/known.ts';
@@ -221,7 +221,7 @@ export class Rehearsal {
       day: document.card.day,
       card: document.id,
       sets,
-      pieces: [],
+      pieces: document.card.items.flatMap((item) => (item.kind === 'lift' ? [] : [pieceDone(item, effort)])),
       sessionRpe: rpe,
       minutes: 80,
     });
@@ -270,3 +270,15 @@ export class Rehearsal {
     });
   }
 }
+
+/** Done whole, as planned. */
+const pieceDone = (item: CardBouts | CardDrill, effort: Effort | null): PieceResult => ({
+  item: item.item,
+  done: item.kind === 'bouts' ? item.bouts.length : item.sets.length,
+  minutes: null,
+  watts: null,
+  speed: null,
+  harness: null,
+  heartRate: null,
+  effort,
+});
