@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { addDays } from '#units/day.ts';
-import { idOf } from '#domain/identity.ts';
+import { idOf, type ProgrammeVersionId } from '#domain/identity.ts';
 import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { adjustTrack } from './adjust-track.ts';
 import { followProgramme } from './follow-programme.ts';
@@ -24,15 +24,15 @@ test('what is followed is anchored to launch, so that it moves when launch moves
   expect(decision).toMatchObject({ kind: 'follow', from: { from: 'launch', days: 2 } });
 });
 
-test('a programme that is not there and a day after landing are refused together', async () => {
+test('a programme that is not there, and a day by which nothing is left of it, are refused', async () => {
   const { workplace, signer } = await startedHouse();
-  const answer = await followProgramme(workplace, {
-    person: OTHER,
-    signer,
-    programme: idOf('none'),
-    from: addDays(LAUNCH, 400),
-  });
-  expect(answer.kind === 'refused' && answer.problems.map(({ field }) => field)).toEqual(['programme', 'from']);
+  const fieldsOf = async (programme: ProgrammeVersionId, from: number) => {
+    const asked = { person: OTHER, signer, programme, from: addDays(LAUNCH, from) };
+    const answer = await followProgramme(workplace, asked);
+    return answer.kind === 'refused' && answer.problems.map(({ field }) => field);
+  };
+  expect(await fieldsOf(idOf('none'), 0)).toEqual(['programme']);
+  expect(await fieldsOf(SET_PROGRAMME.id, 900)).toEqual(['from']);
 });
 
 test('a physician limits and never loads; a deputy signs between two days', async () => {

@@ -1,6 +1,7 @@
 import type { Day } from '#units/day.ts';
 import type { FactId, PersonId, ProgrammeVersionId, SignerId } from '#domain/identity.ts';
 import type { Known } from '#domain/known.ts';
+import { isOverBy } from '#planning/compare-programme.ts';
 import type { Problem } from '#contract/problem.ts';
 import { answerOf, notBuilt, type Answer } from './answer.ts';
 import { decided, draftOf } from './drafts.ts';
@@ -50,7 +51,7 @@ export const followingProblems = (
   ...(known.house.programmes.has(programme) ? [] : [noSuchProgramme()]),
   ...(known.mission ? [] : [noMission(known.name)]),
   ...(known.assignment?.team === 'another team' ? [anotherTeam(known.name)] : []),
-  ...(known.mission?.landing && from > known.mission.landing.latest ? [afterLanding()] : []),
+  ...(isOver(known, programme, from) ? [over()] : []),
 ];
 
 const noSuchProgramme = (): Problem => ({
@@ -74,9 +75,14 @@ const anotherTeam = (name: string): Problem => ({
   field: 'person',
 });
 
-const afterLanding = (): Problem => ({
-  what: 'That day is after landing.',
-  why: 'The programme is for the flight.',
-  whatToDo: 'Choose a day of the flight, such as launch day.',
+const isOver = (known: Known, programme: ProgrammeVersionId, from: Day): boolean => {
+  const version = known.house.programmes.get(programme);
+  return version !== undefined && isOverBy(known, version, from);
+};
+
+const over = (): Problem => ({
+  what: 'Nothing is left of it by that day.',
+  why: 'Every phase of this programme ends before.',
+  whatToDo: 'Choose an earlier day, or another programme.',
   field: 'from',
 });

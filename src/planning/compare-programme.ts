@@ -2,7 +2,7 @@ import { addDays, type Day } from '#units/day.ts';
 import type { Decision } from '#domain/decision.ts';
 import type { PersonId, ProgrammeId } from '#domain/identity.ts';
 import type { House, Known } from '#domain/known.ts';
-import type { ProgrammeVersion } from '#domain/programme.ts';
+import { daysOfPhase, type ProgrammeVersion } from '#domain/programme.ts';
 import type { Road } from '#domain/road.ts';
 import { asIfDecided } from './as-if.ts';
 import { compareSessions, type PlannedRoadCard, type SessionChange } from './compare-sessions.ts';
@@ -38,6 +38,14 @@ export const firstDayOn = (known: Known, programme: ProgrammeId, from: Day): Day
     if (programmeOn(context, on)?.programme === programme) return on;
   return null;
 };
+
+/** Has every phase of a version ended for a person before a day? */
+export const isOverBy = ({ mission }: Known, version: ProgrammeVersion, from: Day): boolean =>
+  mission !== null &&
+  version.phases.every((phase) => {
+    const days = daysOfPhase(phase, mission);
+    return days === null || (days.last !== null && days.last < from);
+  });
 
 /** The decision that puts a person on a version from a day; it moves with the launch, as everything that is followed. */
 export const followingFrom = (known: Known, version: ProgrammeVersion['id'], from: Day): Decision => ({

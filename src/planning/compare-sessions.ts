@@ -1,6 +1,5 @@
 import type { Day } from '#units/day.ts';
 import { totalMinutes, workIncrements, type Card, type CardItem, type CardLift } from '#domain/card.ts';
-import { canonicalJson } from '#domain/digest.ts';
 import type { ItemId } from '#domain/identity.ts';
 import type { RoadCard } from '#domain/road.ts';
 
@@ -95,7 +94,7 @@ const lineChanges = (was: Card | null, is: Card | null): readonly LineChange[] =
   return [
     ...after.flatMap((item) => {
       const old = counterpart(item, before);
-      return old && canonicalJson(askedOf(old)) === canonicalJson(askedOf(item)) ? [] : [lineChange(old, item, null)];
+      return old && isSameAsked(old, item) ? [] : [lineChange(old, item, null)];
     }),
     ...gone.map((item) => lineChange(item, null, is?.leftOut.find((left) => left.item === item.item)?.says ?? null)),
   ];
@@ -105,6 +104,9 @@ const lineChange = (was: CardItem | null, is: CardItem | null, leftOut: string |
   const shown = (is ?? was) as CardItem;
   return { item: shown.item, exerciseName: shown.exerciseName, was, is, load: loadChange(was, is), leftOut };
 };
+
+/** Both are made by the same code, field by field in the same order: their texts tell. */
+const isSameAsked = (a: CardItem, b: CardItem): boolean => JSON.stringify(askedOf(a)) === JSON.stringify(askedOf(b));
 
 /** What a card asks of the person: what it is reckoned from, and where it stands on the card, is none of it. */
 const askedOf = (item: CardItem): object => {

@@ -14,6 +14,7 @@ import {
   comparePerson,
   firstDayOn,
   houseWith,
+  isOverBy,
   type PersonComparison,
 } from '#planning/compare-programme.ts';
 import type { LineChange, SessionChange } from '#planning/compare-sessions.ts';
@@ -37,7 +38,7 @@ export const comparisonWindow = (snapshot: Snapshot, asked: ComparisonAsked): Co
   const { house, today, upTo } = snapshot;
   const version = versionOfDraft(house, asked.draft);
   const before = asked.draft.follows === null ? null : (house.programmes.get(asked.draft.follows) ?? null);
-  const compared = whoWouldFollow(snapshot, asked).flatMap(({ known, from }) => {
+  const compared = whoWouldFollow(snapshot, asked, version).flatMap(({ known, from }) => {
     const road = snapshot.road(known.person);
     const looked = { version, house: houseWith(house, version) };
     return road ? [{ known, comparison: comparePerson(known, road, looked, from) }] : [];
@@ -64,13 +65,15 @@ const newerThan = (before: ProgrammeVersion, { number }: ProgrammeVersion): numb
 const whoWouldFollow = (
   snapshot: Snapshot,
   { draft, from, people }: ComparisonAsked,
+  version: ProgrammeVersion,
 ): readonly { readonly known: Known; readonly from: Day }[] => {
   const start = Math.max(from, snapshot.today) as Day;
   return peopleInOrder(snapshot).flatMap((known) => {
     if (!isOurs(known) || !known.mission || (people && !people.includes(known.person))) return [];
     const first = firstDayOn(known, draft.programme, start);
-    if (first !== null) return [{ known, from: first }];
-    return people ? [{ known, from: start }] : [];
+    if (first === null && people === null) return [];
+    const day = first ?? start;
+    return isOverBy(known, version, day) ? [] : [{ known, from: day }];
   });
 };
 

@@ -1,12 +1,7 @@
 import { expect, test } from 'vitest';
-import { showBasis, showRest, showSets } from './item-words.ts';
+import { showAround, showBasis, showRest } from './item-words.ts';
 
 const set = (repetitions: number, rest: number) => ({ repetitions, rest });
-
-test('sets alike are counted, others listed', () => {
-  expect(showSets({ sets: [set(6, 150), set(6, 150), set(6, 150)] })).toBe('3 × 6');
-  expect(showSets({ sets: [set(6, 150), set(5, 150)] })).toBe('6, 5');
-});
 
 test('each basis says where the load comes from', () => {
   const feel = { reserve: null, shouldFeel: [6, 7] } as const;
@@ -28,4 +23,8 @@ test('rest is in minutes and seconds, warm-ups beside it', () => {
     'rest 2 min 30 s or 1 min; warm-up 50 % × 5',
   );
   expect(showRest({ sets: [set(6, 45)], warmUps: [] })).toBe('rest 45 s');
+});
+
+test('what stands around bouts is in minutes', () => {
+  expect(showAround({ warmUpSeconds: 600, coolDownSeconds: 90 })).toBe('10 min warming up, 1:30 min cooling down');
 });

@@ -1,16 +1,5 @@
-import type { BoutsItem, DrillItem, LiftItem, ProgrammeSet } from '#domain/programme.ts';
-import { writeShorthand } from '#domain/shorthand/write-shorthand.ts';
-import { only } from '#domain/prescription.ts';
-import { showDrillWork, showSeconds as showTime } from '#domain/show-piece.ts';
-
-/** "4 × 6", or "6, 5, 4" where sets differ. */
-export const showSets = ({ sets }: Pick<LiftItem, 'sets'>): string => {
-  const [first] = sets;
-  const areAlike = sets.every(({ repetitions }) => repetitions === first?.repetitions);
-  return areAlike && first
-    ? `${sets.length} × ${first.repetitions}`
-    : sets.map(({ repetitions }) => repetitions).join(', ');
-};
+import type { BoutsItem, LiftItem, ProgrammeSet } from '#domain/programme.ts';
+import { showSeconds as showTime } from '#domain/show-piece.ts';
 
 /** Where the load comes from, and how hard it is meant to be. */
 export const showBasis = (item: Pick<LiftItem, 'basis' | 'reserve' | 'shouldFeel'>): string => {
@@ -48,26 +37,6 @@ const showSeconds = (seconds: number): string => {
 
 const percent = (part: number): string => `${Number((part * 100).toFixed(1))} %`;
 const range = ([low, high]: readonly [number, number]): string => (low === high ? String(low) : `${low} to ${high}`);
-
-/** "4 × 4 min @ 90 % HRR, 3 min easy": bouts that are alike are counted. */
-export const showBouts = ({ bouts }: Pick<BoutsItem, 'bouts'>): string => {
-  const lines = bouts.map(({ seconds, intensity, easy }) => ({ seconds, intensity, easy: easy > 0 ? easy : null }));
-  const runs: { readonly bout: (typeof lines)[number]; count: number }[] = [];
-  for (const bout of lines) {
-    const last = runs.at(-1);
-    if (last && JSON.stringify(last.bout) === JSON.stringify(bout)) last.count += 1;
-    else runs.push({ bout, count: 1 });
-  }
-  return runs.map(({ bout, count }) => writeShorthand({ kind: 'bouts', repeats: only(count), ...bout })).join('; ');
-};
-
-/** "3 × 8", "5 × 8 × (7 s on, 3 s off) at 100 % of critical force". */
-export const showDrill = ({ sets, target }: Pick<DrillItem, 'sets' | 'target'>): string => {
-  const works = sets.map(({ work }) => showDrillWork(work));
-  const alike = works.every((work) => work === works[0]);
-  const text = alike && works[0] ? `${works.length} × ${works[0]}` : works.join(', ');
-  return target ? `${text} at ${percent(target.of)} ${target.kind}` : text;
-};
 
 /** What stands around bouts: "5 min warming up, 5 min cooling down". */
 export const showAround = ({ warmUpSeconds, coolDownSeconds }: Pick<BoutsItem, 'warmUpSeconds' | 'coolDownSeconds'>) =>

@@ -1,7 +1,8 @@
 import { Link } from 'wouter';
 import type { Exercise } from '#domain/catalogue.ts';
 import type { ProgrammeItem, ProgrammePhase, ProgrammeSession } from '#domain/programme.ts';
-import { showAround, showBasis, showBouts, showDrill, showFeel, showRest, showSets } from './item-words.ts';
+import { ItemLine } from './item-line.tsx';
+import { showAround, showBasis, showFeel, showRest } from './item-words.ts';
 import { dayName } from './day-name.ts';
 import styles from './programmes-page.module.css';
 
@@ -42,41 +43,38 @@ function Session({ session, exercises }: SessionProps) {
       <h4>
         {session.title} <span className="soft">block of {session.blockMinutes} min</span>
       </h4>
-      <ol className={styles['items']}>
+      <ul className={styles['items']}>
         {session.items.map((item) => (
           <Item key={item.id} item={item} exercise={exercises.find(({ id }) => id === item.exercise)} />
         ))}
-      </ol>
+      </ul>
     </div>
   );
 }
-
-const workOf = (item: ProgrammeItem): string => {
-  if (item.kind === 'lift') return showSets(item);
-  return item.kind === 'bouts' ? showBouts(item) : showDrill(item);
-};
 
 const detailsOf = (item: ProgrammeItem): string => {
   if (item.kind === 'lift') return `${showRest(item)}; `;
   return item.kind === 'bouts' ? `${showAround(item)}; ` : '';
 };
 
+/** The line; opened, all that it does not say. */
 function Item({ item, exercise }: { readonly item: ProgrammeItem; readonly exercise: Exercise | undefined }) {
   return (
     <li>
-      <div>
-        <Link href={`/settings#${item.exercise}`}>{exercise?.name ?? item.exercise}</Link> <b>{workOf(item)}</b>
-        {exercise?.perSide && <span className="soft"> each side</span>}
-      </div>
-      <div>{item.kind === 'lift' ? showBasis(item) : showFeel(item)}</div>
-      <div className="soft small">
-        {detailsOf(item)}priority {item.priority} (1 is kept longest); track {item.track}
-        {item.kind === 'lift' && item.leading ? ', leads' : ''}
-        {item.condition === 'everyone' ? '' : `; for ${item.condition} only`}
-      </div>
-      <details className="small">
-        <summary>rests on</summary>
-        {item.source}
+      <details>
+        <summary>
+          <ItemLine item={item} exercise={exercise} />
+        </summary>
+        <div>{item.kind === 'lift' ? showBasis(item) : showFeel(item)}</div>
+        <div className="soft small">
+          {detailsOf(item)}priority {item.priority} (1 is kept longest); track {item.track}
+          {item.kind === 'lift' && item.leading ? ', leads' : ''}
+          {item.condition === 'everyone' ? '' : `; for ${item.condition} only`}; on the {item.machineKind}
+        </div>
+        <div className="small">{item.source}</div>
+        <Link className="small" href={`/settings#${item.exercise}`}>
+          How {exercise?.name.toLowerCase() ?? item.exercise} is done
+        </Link>
       </details>
     </li>
   );

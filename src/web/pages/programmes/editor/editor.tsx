@@ -121,19 +121,21 @@ const Kept = ({ editing }: { readonly editing: Editing }) => (
 const NameFields = ({ editing, base }: { readonly editing: Editing; readonly base: ProgrammeVersion | null }) => {
   const { draft, change } = editing;
   return (
-    <Fields>
-      <Field label="Name" value={draft.name} onChange={(name) => change({ ...draft, name }, 'name')} />
-      {base ? (
-        <label className={styles['own']}>
-          <input
-            type="checkbox"
-            checked={draft.follows === null}
-            onChange={(event) => change({ ...draft, follows: event.target.checked ? null : base.id })}
-          />{' '}
-          as a programme of its own, under another name
-        </label>
-      ) : null}
-    </Fields>
+    <div className="on-screen">
+      <Fields>
+        <Field label="Name" value={draft.name} onChange={(name) => change({ ...draft, name }, 'name')} />
+        {base ? (
+          <label className={styles['own']}>
+            <input
+              type="checkbox"
+              checked={draft.follows === null}
+              onChange={(event) => change({ ...draft, follows: event.target.checked ? null : base.id })}
+            />{' '}
+            as a programme of its own, under another name
+          </label>
+        ) : null}
+      </Fields>
+    </div>
   );
 };
 

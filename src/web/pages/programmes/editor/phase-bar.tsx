@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Deload, PhaseName, RoadEdge } from '#domain/programme.ts';
+import { showDeload, showSpan } from '#domain/programme-words.ts';
 import { Button, Choice, Field, Fields } from '../../../parts/parts.ts';
 import type { Draft, DraftPhase } from './draft.ts';
 import { freePhaseNames } from './draft-phases.ts';
@@ -59,20 +60,25 @@ export const PhaseFields = ({ phase, onChange, onTakeOut }: PhaseFieldsProps) =>
   const [isSourceOpen, setSourceOpen] = useState(false);
   return (
     <>
-      <Fields>
-        <EdgeFields
-          label="First day"
-          edge={span.first}
-          onChange={(first) => onChange({ ...phase, span: { ...span, first: first ?? span.first } }, 'first day')}
-        />
-        <EdgeFields
-          label="Last day"
-          edge={span.last}
-          open={openWords(span.first)}
-          onChange={(last) => onChange({ ...phase, span: { ...span, last } }, 'last day')}
-        />
-        <DeloadFields deload={deload} onChange={(next) => onChange({ ...phase, deload: next }, 'deload')} />
-      </Fields>
+      <p className={styles['onpaper']}>
+        {showSpan(span)}; {showDeload(deload)}
+      </p>
+      <div className="on-screen">
+        <Fields>
+          <EdgeFields
+            label="First day"
+            edge={span.first}
+            onChange={(first) => onChange({ ...phase, span: { ...span, first: first ?? span.first } }, 'first day')}
+          />
+          <EdgeFields
+            label="Last day"
+            edge={span.last}
+            open={openWords(span.first)}
+            onChange={(last) => onChange({ ...phase, span: { ...span, last } }, 'last day')}
+          />
+          <DeloadFields deload={deload} onChange={(next) => onChange({ ...phase, deload: next }, 'deload')} />
+        </Fields>
+      </div>
       <div className={styles['source']}>
         {isSourceOpen ? (
           <Field

@@ -1,11 +1,12 @@
 import { useState } from 'react';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { TakeUpProgrammeRequest } from '#contract/requests/programme-requests.ts';
 import { ROUTES } from '#contract/routes.ts';
 import type { ComparisonWindow } from '#contract/windows/comparison-window.ts';
 import type { PersonId } from '#domain/identity.ts';
 import type { Problem } from '#contract/problem.ts';
 import { Actions, Button, Problems, shortDate, SignAs, useSigner } from '../../../parts/parts.ts';
-import { useWrite } from '../../../windows.ts';
+import { post, problemsOf } from '../../../api.ts';
 import type { DraftRequest } from './draft-request.ts';
 import styles from './editor.module.css';
 
@@ -19,7 +20,7 @@ export interface TakeUpProps {
 export const TakeUp = ({ window, draft, onTaken }: TakeUpProps) => {
   const [left, setLeft] = useState<ReadonlySet<PersonId>>(new Set());
   const { signer } = useSigner();
-  const { send, isSending, problems } = useWrite<Parameters<TakeUpProps['onTaken']>[0]>();
+  const { send, isSending, problems } = useTakeUp(onTaken);
   const people = [...window.people, ...window.unchanged];
   const following = people.filter(({ id }) => !left.has(id));
   const takeUp = (): void => {
@@ -30,7 +31,7 @@ export const TakeUp = ({ window, draft, onTaken }: TakeUpProps) => {
       basis: window.basis,
       follow: following.map(({ id, from }) => ({ person: id, from })),
     };
-    send(ROUTES.takeUpProgramme, request, onTaken);
+    send(request);
   };
   return (
     <form
@@ -70,6 +71,22 @@ export const TakeUp = ({ window, draft, onTaken }: TakeUpProps) => {
       </p>
     </form>
   );
+};
+
+type Taken = Parameters<TakeUpProps['onTaken']>[0];
+
+/** The page is left at once: nobody waits for the comparison of what is taken up already. */
+const useTakeUp = (onTaken: TakeUpProps['onTaken']) => {
+  const queries = useQueryClient();
+  const { mutate, isPending, error } = useMutation({
+    mutationFn: (request: TakeUpProgrammeRequest) => post<Taken>(ROUTES.takeUpProgramme, request),
+    onSuccess: (taken) => {
+      onTaken(taken);
+      queries.removeQueries({ queryKey: [ROUTES.compareProgramme] });
+    },
+    onSettled: () => void queries.invalidateQueries(),
+  });
+  return { send: mutate, isSending: isPending, problems: problemsOf(error) };
 };
 
 const without = (ids: ReadonlySet<PersonId>, id: PersonId): ReadonlySet<PersonId> =>

@@ -1,15 +1,25 @@
 import type { Exercise } from '#domain/catalogue.ts';
 import type { ProgrammeItem } from '#domain/programme.ts';
-import { writeItem } from '#domain/programme-line/write-line.ts';
 import { blockOf, holds, isOnePlace, isSamePlace, type Place } from '../../../parts/block/selection.ts';
 import { join } from '../../../parts/parts.ts';
 import { placeOf } from '../../sheet/use-range.ts';
 import { dayName } from '../day-name.ts';
+import { ItemLine } from '../item-line.tsx';
 import { CellInput } from './cell-input.tsx';
 import type { Draft, DraftPhase, Slot } from './draft.ts';
 import type { PlacedProblem } from './draft-problems.ts';
 import type { Week } from './use-week.ts';
-import { BLOCK_ROW, columnsOf, FIRST_ITEM_ROW, rowCount, slotAt, textAt, TITLE_ROW, type DayColumn } from './week.ts';
+import {
+  BLOCK_ROW,
+  columnsOf,
+  FIRST_ITEM_ROW,
+  longestList,
+  rowCount,
+  slotAt,
+  textAt,
+  TITLE_ROW,
+  type DayColumn,
+} from './week.ts';
 import { readCell } from './write-cells.ts';
 import styles from './week.module.css';
 
@@ -63,7 +73,11 @@ export const WeekEditor = (props: WeekEditorProps) => {
           {rows.map((row) => (
             <tr
               key={row}
-              className={join(row === TITLE_ROW && styles['titles'], row === BLOCK_ROW && styles['blocks'])}
+              className={join(
+                row === TITLE_ROW && styles['titles'],
+                row === BLOCK_ROW && styles['blocks'],
+                row >= FIRST_ITEM_ROW + longestList(phase) && styles['spare'],
+              )}
             >
               <th scope="row">{rowName(row)}</th>
               {columns.map((day, column) => (
@@ -144,40 +158,5 @@ const ItemText = ({ slot, exercises }: { readonly slot: Slot; readonly exercises
   if (slot.kind === 'blank') return null;
   if (slot.kind === 'unread') return <span className={styles['unread']}>{slot.text}</span>;
   const { item } = slot;
-  const exercise = exercises.find(({ id }) => id === item.exercise);
-  return (
-    <>
-      <span className={styles['name']}>{exercise?.name ?? item.exercise}</span>{' '}
-      <Line text={writeItem(item, exercise)} />
-      <Marks item={item} />
-    </>
-  );
-};
-
-const REST = /, rest [^,]+$/;
-const REST_BEGINS = ', '.length;
-
-/** The rest is read last, and steps back. */
-const Line = ({ text }: { readonly text: string }) => {
-  const rest = REST.exec(text)?.[0] ?? '';
-  return (
-    <>
-      {text.slice(0, text.length - rest.length)}
-      {rest === '' ? null : (
-        <>
-          , <span className={styles['rest']}>{rest.slice(REST_BEGINS)}</span>
-        </>
-      )}
-    </>
-  );
-};
-
-/** What the line does not say but the eye should not miss; the rest stands in the panel. */
-const Marks = ({ item }: { readonly item: ProgrammeItem }) => {
-  const marks = [
-    ...(item.kind === 'lift' && item.warmUps.length > 0 ? [`w ${item.warmUps.length}`] : []),
-    ...(item.kind === 'lift' && item.basis.kind === 'from last' ? ['from last'] : []),
-    ...(item.condition === 'everyone' ? [] : [item.condition]),
-  ];
-  return marks.length > 0 ? <span className={styles['marks']}> {marks.join(' · ')}</span> : null;
+  return <ItemLine item={item} exercise={exercises.find(({ id }) => id === item.exercise)} />;
 };

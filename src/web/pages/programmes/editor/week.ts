@@ -25,10 +25,11 @@ export const FIRST_ITEM_ROW = 2;
 const FREE_ROWS = 3;
 const LEAST_ROWS = 8;
 
-export const rowCount = (phase: DraftPhase): number => {
-  const longest = Math.max(0, ...phase.sessions.map(({ slots }) => slots.length));
-  return FIRST_ITEM_ROW + Math.max(LEAST_ROWS, longest + FREE_ROWS);
-};
+export const longestList = ({ sessions }: DraftPhase): number =>
+  Math.max(0, ...sessions.map(({ slots }) => slots.length));
+
+export const rowCount = (phase: DraftPhase): number =>
+  FIRST_ITEM_ROW + Math.max(LEAST_ROWS, longestList(phase) + FREE_ROWS);
 
 export const boundsOf = (phase: DraftPhase): Bounds => ({
   top: 0,
