@@ -94,7 +94,7 @@ export const roadLayout = (known: Known, road: Road, log: readonly Fact[]): Road
     testsBefore: tests.filter(({ day }) => day < ends.first).length,
     asked: askedTests(known, phases, ends, road.today),
     restrictions: restrictionsWithin(context, ends),
-    gaps: phases.filter((span) => isGap(span, road.today)),
+    gaps: phases.filter((span) => isGap(span, known.mission, road.today)),
     weeks,
     moved: movedDecisions(context, road, log, road.today),
     setAside: context.calendar.setAside.filter(({ from, until }) => from <= ends.last && until >= ends.first),
@@ -111,5 +111,9 @@ const restrictionsWithin = ({ restrictions }: PlanContext, { first, last }: DayS
     ({ restriction, liftedOn }) => restriction.from <= last && (liftedOn === null || liftedOn > first),
   );
 
-const isGap = ({ held, first, last }: PhaseSpan, today: Day): boolean =>
-  held === null && first >= today && last - first + 1 >= WEEK;
+/** What nobody planned of the time that practice means to be planned: weeks, not a day of travel; six weeks after landing. */
+export const isGap = ({ held, first, last }: PhaseSpan, mission: Mission | null, today: Day): boolean => {
+  const landing = mission?.landing?.latest ?? null;
+  const isBehind = landing !== null && first >= addDays(landing, RETURN_DRAWN);
+  return held === null && first >= today && last - first + 1 >= WEEK && !isBehind;
+};

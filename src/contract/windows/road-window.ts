@@ -17,6 +17,8 @@ export interface RoadSpan {
 export interface RoadPhase extends RoadSpan {
   readonly name: string | null;
   readonly side: 'before launch' | 'in flight' | 'after landing';
+  /** Nobody planned it, and practice means it to be planned. */
+  readonly isGap: boolean;
   readonly programme: string | null;
   readonly from: string;
   readonly to: string;

@@ -94,17 +94,27 @@ export const weeksSay = (first: Day, last: Day, weeks: number): string =>
     ? `the week of ${isoOfDay(first)}`
     : `${weeks} weeks, from that of ${isoOfDay(first)} to that of ${isoOfDay(last)}`;
 
-/** Sessions without a place, of one title and of weeks on end in one sentence. */
-export const unlaidSentences = ({ unlaid }: RoadLayout): readonly RoadSentence[] =>
-  [...new Set(unlaid.map(({ title }) => title))].flatMap((title) =>
-    runsOfWeeks(unlaid.filter((each) => each.title === title).map(({ week }) => week)).map(
-      ({ first, last, weeks }) => ({
-        kind: 'window' as const,
-        says: `${title} has no place in ${weeksSay(first, last, weeks)}.`,
-        link: { to: 'weekly minutes' as const, says: 'Change the minutes' },
-      }),
-    ),
-  );
+/** The next ones are told, and how many more there are. */
+const MOST_TOLD = 4;
+
+/** Sessions without a place: what is missing over the same weeks stands together. */
+export const unlaidSentences = ({ unlaid }: RoadLayout): readonly RoadSentence[] => {
+  const spans = new Map<string, RunOfWeeks & { readonly titles: string[] }>();
+  for (const title of new Set(unlaid.map((each) => each.title)))
+    for (const run of runsOfWeeks(unlaid.filter((each) => each.title === title).map(({ week }) => week))) {
+      const name = `${run.first} ${run.last}`;
+      spans.set(name, { ...run, titles: [...(spans.get(name)?.titles ?? []), title] });
+    }
+  const told = [...spans.values()].toSorted((a, b) => a.first - b.first).map(noPlaceSays);
+  const more = told.length - MOST_TOLD;
+  return [
+    ...told.slice(0, MOST_TOLD),
+    ...(more > 0 ? [`And in ${more === 1 ? 'one span' : `${more} spans`} of weeks more, later.`] : []),
+  ].map((says) => ({ kind: 'window', says, link: { to: 'weekly minutes', says: 'Change the minutes' } }));
+};
+
+const noPlaceSays = ({ first, last, weeks, titles }: RunOfWeeks & { readonly titles: readonly string[] }): string =>
+  `${titles.join('; ')} ${titles.length === 1 ? 'has' : 'have'} no place in ${weeksSay(first, last, weeks)}.`;
 
 interface RunOfWeeks {
   readonly first: Day;

@@ -33,7 +33,7 @@ const rounded = (unit: DoseLine['unit'], value: number): number =>
   unit === 'sets' ? Math.round(value * 2) / 2 : Math.round(value);
 
 /** The next ones are told, and how many more there are: the plots show them all. */
-const MOST_TOLD = 6;
+const MOST_TOLD = 4;
 
 /** "3 weeks, from that of 2027-03-01 to that of 2027-03-15 (L−96 to L−76): calf 4 of at least 8 sets a week." */
 export const doseSentences = (layout: RoadLayout): readonly RoadSentence[] => {

@@ -51,7 +51,7 @@ const drawn = (layout: RoadLayout, known: Known, { log }: Snapshot): RoadDrawn =
     launch: mission.launch,
     landing: mission.landing,
     marks: marksOf(mission, layout),
-    phases: layout.phases.map((span) => phaseOf(layout, span)),
+    phases: layout.phases.map((span) => ({ ...phaseOf(layout, span), isGap: layout.gaps.includes(span) })),
     sites: layout.stays.map(({ first: from, last: to, site, isSaid }) => ({
       first: from,
       last: to,
@@ -77,7 +77,7 @@ const drawn = (layout: RoadLayout, known: Known, { log }: Snapshot): RoadDrawn =
   };
 };
 
-const phaseOf = ({ mission }: RoadLayout, span: RoadLayout['phases'][number]): RoadPhase => ({
+const phaseOf = ({ mission }: RoadLayout, span: RoadLayout['phases'][number]): Omit<RoadPhase, 'isGap'> => ({
   first: span.first,
   last: span.last,
   name: span.held?.phase.name ?? null,

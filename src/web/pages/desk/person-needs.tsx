@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import type { DeskLink } from '#contract/windows/desk-window.ts';
 import type { Day } from '#units/day.ts';
+import { datesInWords } from '../road/dates-in-words.ts';
 import { DeskLineRow } from './desk-line-row.tsx';
 import type { Asked, PersonNeed } from './needs-by-person.ts';
 import styles from './desk.module.css';
@@ -23,9 +24,9 @@ export const PersonNeeds = ({ need, today }: { readonly need: PersonNeed; readon
   </li>
 );
 
-const Proposals = ({ need: { name, proposals }, today }: { readonly need: PersonNeed; readonly today: Day }) => (
+const Proposals = ({ need: { proposals }, today }: { readonly need: PersonNeed; readonly today: Day }) => (
   <details className={styles['more']}>
-    <summary aria-label={`${proposals.length} proposals for ${name}: ${shortOf(proposals)}`}>
+    <summary>
       {proposals.length} proposals wait for an answer: <span className="soft">{shortOf(proposals)}</span>
     </summary>
     <ul>
@@ -36,19 +37,26 @@ const Proposals = ({ need: { name, proposals }, today }: { readonly need: Person
   </details>
 );
 
-const LONGEST = 110;
+const LONGEST = 130;
+const LONGEST_OF_ONE = 46;
 
 /** "Back squat 265 to 270 lb; Heel raise 340 to 345 lb; …": what each is about. */
 const shortOf = (proposals: PersonNeed['proposals']): string => {
-  const all = proposals.map(({ says }) => says.split(/[,:;(]/)[0] ?? says).join('; ');
-  return all.length <= LONGEST ? all : `${all.slice(0, LONGEST - 1)}…`;
+  const all = proposals.map(({ says }) => cut((says.split(/[,;(]/)[0] ?? says).trim(), LONGEST_OF_ONE)).join('; ');
+  return cut(all, LONGEST);
 };
+
+const cut = (says: string, longest: number): string =>
+  says.length <= longest ? says : `${says.slice(0, longest - 1).trimEnd()}…`;
 
 const Asks = ({ asks }: { readonly asks: readonly Asked[] }) => (
   <p className={styles['asks']}>
     {asks.map(({ person, kind, says, link }) => (
       <span key={`${kind} ${says}`} className={styles['ask']}>
-        {says} <Link href={addressOf(person, link.to)}>{link.says}</Link>
+        {datesInWords(says)}{' '}
+        <Link className={styles['there']} href={addressOf(person, link.to)}>
+          {link.says}
+        </Link>
       </span>
     ))}
   </p>

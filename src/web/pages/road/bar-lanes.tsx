@@ -1,5 +1,4 @@
 import type { RoadBar, RoadDrawn, RoadPhase } from '#contract/windows/road-window.ts';
-import type { Day } from '#units/day.ts';
 import { dateWithYear } from '../../parts/parts.ts';
 import { datesInWords } from './dates-in-words.ts';
 import { Bars, Row, type Bar } from './lane.tsx';
@@ -15,18 +14,16 @@ const daysOf = ({ first, last }: { readonly first: RoadPhase['first']; readonly 
 const isOpenEnded = (road: RoadDrawn, { side, last }: RoadPhase): boolean =>
   side === 'in flight' && road.landing === null && last === road.last;
 
-const WEEK = 7;
-
-export const PhaseLane = ({ road, today }: LaneProps & { readonly today: Day }) => (
+export const PhaseLane = ({ road }: LaneProps) => (
   <Row label="Phases">
-    <Bars road={road} bars={road.phases.flatMap((phase) => phaseBar(road, today, phase))} />
+    <Bars road={road} bars={road.phases.flatMap((phase) => phaseBar(road, phase))} />
   </Row>
 );
 
-const phaseBar = (road: RoadDrawn, today: Day, phase: RoadPhase): readonly Bar[] => {
+const phaseBar = (road: RoadDrawn, phase: RoadPhase): readonly Bar[] => {
   const { name, side, first, last } = phase;
   // What is past is past, and a day or two between phases is travel: neither is a gap that somebody must fill.
-  if (name === null && (last < today || last - first + 1 < WEEK)) return [];
+  if (name === null && !phase.isGap) return [];
   return [
     {
       first,

@@ -34,7 +34,7 @@ const DoseLane = ({ line, road }: { readonly line: RoadDoseLine; readonly road: 
   const short = line.planned.map((amount, week) => (isShort(line, week) ? amount : null));
   const done = line.planned.map((_, week) => line.done.find(([place]) => place === week)?.[1] ?? null);
   return (
-    <div className={join(chart['lane'], styles['dose'], line.floors.length === 0 && styles['unbounded'])}>
+    <div className={join(chart['lane'], styles['dose'])}>
       <div className={join(chart['label'], styles['name'])} title={line.label}>
         {line.label}
         {line.label.includes(line.unit) ? null : <span className={styles['unit']}> {UNITS[line.unit]}</span>}

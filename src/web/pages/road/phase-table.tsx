@@ -1,12 +1,11 @@
 import { ROAD_CARD_STATES, type RoadPhase } from '#contract/windows/road-window.ts';
-import type { Day } from '#units/day.ts';
 import { dateWithYear, join, Table } from '../../parts/parts.ts';
 import styles from './road-page.module.css';
 
 const WEEK = 7;
 
 /** The same road in numbers: what each phase holds, and what practice asks of it. */
-export const PhaseTable = ({ phases, today }: { readonly phases: readonly RoadPhase[]; readonly today: Day }) => (
+export const PhaseTable = ({ phases }: { readonly phases: readonly RoadPhase[] }) => (
   <>
     <Table caption="Phases">
       <thead>
@@ -28,12 +27,14 @@ export const PhaseTable = ({ phases, today }: { readonly phases: readonly RoadPh
           <th scope="col" className="number">
             practice asks
           </th>
-          <th scope="col">cards</th>
+          <th scope="col" className={styles['cards']}>
+            cards
+          </th>
         </tr>
       </thead>
       <tbody>
         {phases
-          .filter((phase) => phase.name !== null || isGap(phase, today))
+          .filter((phase) => phase.name !== null || phase.isGap)
           .map((phase, place, shown) => (
             <PhaseRow
               key={phase.first}
@@ -43,16 +44,13 @@ export const PhaseTable = ({ phases, today }: { readonly phases: readonly RoadPh
           ))}
       </tbody>
     </Table>
-    <p className="soft small">
+    <p className={join('soft small', styles['note'])}>
       Sessions and minutes are a week’s. Reserved: the programme’s blocks. Cards take: true minutes with set-up, rests
       and stowing. Practice asks of all exercise: before launch two blocks of two hours or four single hours a week, in
       flight 150 minutes a day; a taper and the quarantine are meant to hold less.
     </p>
   </>
 );
-
-/** Weeks that nobody planned, and that are not past. */
-const isGap = ({ first, last }: RoadPhase, today: Day): boolean => first >= today && last - first + 1 >= WEEK;
 
 interface PhaseRowProps {
   readonly phase: RoadPhase;

@@ -35,7 +35,7 @@ export function RoadChart({ road, today }: RoadChartProps) {
         <div className={styles['lanes']}>
           <RoadLines road={road} today={today} week={week ?? null} />
           <RoadAxis road={road} today={today} />
-          <PhaseLane road={road} today={today} />
+          <PhaseLane road={road} />
           <ProgrammeLane road={road} />
           <SiteLane road={road} />
           <AsideLane road={road} label="Holds" bars={road.holds} />

@@ -24,7 +24,7 @@ export default function RoadPage() {
                 <RoadChart road={road} today={today} />
                 <div className={styles['under']}>
                   <div>
-                    <PhaseTable phases={road.phases} today={today} />
+                    <PhaseTable phases={road.phases} />
                     <TestTable road={road} />
                   </div>
                   <div>

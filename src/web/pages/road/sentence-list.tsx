@@ -41,7 +41,7 @@ const WORDS: Readonly<Record<RoadSentence['kind'], string>> = {
   dates: 'Dates.',
   seat: 'Seat.',
   hold: 'Hold.',
-  walk: 'Space walk.',
+  walk: 'Hands.',
   gap: 'Nothing planned.',
   test: 'Tests.',
   window: 'Windows.',

@@ -34,7 +34,7 @@ export const TestTable = ({ road: { asks, tests, testsBefore } }: { readonly roa
       </tbody>
     </Table>
     <Ahead asks={asks.filter(({ state }) => state === 'ahead')} />
-    <p className="soft small">
+    <p className={join('soft small', styles['note'])}>
       Practice, our own design: every 13 weeks before launch, the last a week before the taper; in flight from flight
       day 30 every 60 days, the last two weeks before the earliest landing; a week and a month after landing. Dots:{' '}
       {tests.length} {tests.length === 1 ? 'day' : 'days'} with recorded tests
