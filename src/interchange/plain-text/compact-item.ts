@@ -1,14 +1,21 @@
-import { workIncrements, type CardBouts, type CardDrill, type CardItem, type CardLift } from '#domain/card.ts';
+import {
+  workIncrements,
+  type CardBout,
+  type CardBouts,
+  type CardDrill,
+  type CardItem,
+  type CardLift,
+  type CardSet,
+} from '#domain/card.ts';
 import { showPiece, showPull, showSeconds } from '#domain/show-piece.ts';
 import { plainAscii, shortAscii } from './plain-ascii.ts';
 import { loadText, setsText, settingsOf, span, USUAL_TERMS, type Keeps } from './item-lines.ts';
 import { shownLoad } from './shown-load.ts';
 
 /** What the letters of the compact lines mean: stands above them. */
-export const COMPACT_LEGEND = [
-  'w warm-up sets, r rest in s, f should feel (RPE); r and f hold until others are named.',
-  `Rule "+5<300-20": add 5 next time if all done at RPE <=${USUAL_TERMS.rpeAtMost}, discomfort under ${USUAL_TERMS.discomfortBelow}, once a week, never over 300; up to 20 off if it feels wrong, say why.`,
-] as const;
+export const COMPACT_LEGEND = 'w warm-up sets, r rest in s, f should feel (RPE); r and f hold until others are named.';
+
+export const COMPACT_RULE = `Rule "+5<300-20": add 5 next time if all done at RPE <=${USUAL_TERMS.rpeAtMost}, discomfort under ${USUAL_TERMS.discomfortBelow}, once a week, never over 300; up to 20 off if it feels wrong, say why.`;
 
 /** Rest and feeling that were named last: said again only where they change. */
 export interface Named {
@@ -36,23 +43,33 @@ const namedRest = (item: CardItem, named: Named): readonly string[] => {
   return [rest];
 };
 
-const namedFeel = ({ shouldFeel }: CardItem, named: Named): readonly string[] => {
-  const feel = `f${span(shouldFeel)}`;
+/** Where effort leads the bouts, it stands with them already. */
+const namedFeel = (item: CardItem, named: Named): readonly string[] => {
+  const [low, high] = item.shouldFeel;
+  if (
+    item.kind === 'bouts' &&
+    item.bouts.every((bout) => isByEffort(bout) && bout.rpe[0] === low && bout.rpe[1] === high)
+  )
+    return [];
+  const feel = `f${span(item.shouldFeel)}`;
   if (feel === named.feel) return [];
   named.feel = feel;
   return [feel];
 };
 
+const isByEffort = ({ heartRate, watts, speed }: CardBout): boolean =>
+  heartRate === null && watts === null && speed === null;
+
 const compactLift = (item: CardLift, { warmUps }: Keeps): string => {
   const of = (kind: 'warm-up' | 'work') => item.sets.filter((set) => set.kind === kind);
-  const warm =
-    warmUps && of('warm-up').length > 0
-      ? `w ${of('warm-up')
-          .map((set) => `${set.repetitions}x${loadText(item, set)}`)
-          .join(' ')}; `
-      : '';
+  const warm = warmUps && of('warm-up').length > 0 ? `w ${warmUpText(item, of('warm-up'))}; ` : '';
   return `${warm}${setsText(item, of('work'))}`;
 };
+
+const warmUpText = (item: CardLift, sets: readonly CardSet[]): string =>
+  sets.some(({ side }) => side !== null)
+    ? setsText(item, sets)
+    : sets.map((set) => `${set.repetitions}x${loadText(item, set)}`).join(' ');
 
 /** "+5<300-20"; without room for a whole step the load stays. */
 const compactRule = (item: CardLift): string | null => {

@@ -4,41 +4,65 @@ import type { IssuedCard } from '#domain/issued-card.ts';
 import { compactItem, compactSettings, type Named } from './compact-item.ts';
 import type { Keeps } from './item-lines.ts';
 import { plainAscii, shortAscii } from './plain-ascii.ts';
+import { isSaidOnce, machineDownLines, marksOf, saidIn, saidLines, type Said } from './shared-lines.ts';
 import { validUntil } from './session-lines.ts';
 
 /** All sessions of a week in the fewest words: what they share stands once, what an earlier one says is only pointed to. */
-export const compactSessions = (
-  documents: readonly IssuedCard[],
-  keeps: Keeps,
-  sharesMachineDown: boolean,
-): readonly string[] => {
+export const compactSessions = (documents: readonly IssuedCard[], keeps: Keeps): readonly string[] => {
   const settings = commonSettings(documents);
-  const tails = documents.map(({ card }) => tailOf(card, keeps, sharesMachineDown));
-  const shared =
-    documents.length > 1 ? (tails[0] ?? []).filter((line) => tails.every((tail) => tail.includes(line))) : [];
-  const units = [...new Set(documents.flatMap(({ card }) => unitsOf(card)))];
-  const days = [...new Set(documents.map(({ card, validUntil: until }) => until - card.day))];
+  const said = saidIn(documents, (says) => keeps.ramps || !isOfRamp(says));
+  const shared = sharedBy(documents);
   const saidOn = new Map<string, string>();
   return [
+    ...machineDownLines(documents),
     ...settingsLine(settings),
-    [
-      ...(units.length === 1 ? [`Loads in ${units[0] ?? ''}.`] : []),
-      ...(days.length === 1 ? [`Each card is valid for ${days[0] ?? 0} days after its own.`] : []),
-      ...(shared.length > 0 ? [`In every session: ${shared.join('; ')}.`] : []),
-    ].join(' '),
-    ...documents.flatMap((document, place) => [
-      head(document, days.length > 1),
-      ...itemLinesOf(document.card, keeps, { settings, isOneUnit: units.length === 1 }, saidOn),
-      ...(tails[place] ?? []).filter((line) => !shared.includes(line)),
+    ...saidLines(said),
+    ...(shared.says === '' ? [] : [shared.says]),
+    ...documents.flatMap((document) => [
+      head(document, shared),
+      ...itemLinesOf(document.card, keeps, { settings, said, isOneUnit: shared.isOneUnit }, saidOn),
+      ...tailOf(document.card, keeps, said),
     ]),
   ];
 };
 
-const head = (document: IssuedCard, withValidity: boolean): string => {
+interface Shared {
+  readonly isOneUnit: boolean;
+  readonly isOneValidity: boolean;
+  readonly isEasier: boolean;
+  readonly isOneShort: boolean;
+  readonly says: string;
+}
+
+/** Unit, days of validity, an easier week: where all sessions agree they are said before them. */
+const sharedBy = (documents: readonly IssuedCard[]): Shared => {
+  const units = [...new Set(documents.flatMap(({ card }) => unitsOf(card)))];
+  const days = [...new Set(documents.map(({ card, validUntil: until }) => until - card.day))];
+  const short = [...new Set(documents.map(({ card }) => shortOf(card)))];
+  const isEasier = documents.length > 0 && documents.every(({ card }) => card.deload);
+  return {
+    isOneUnit: units.length === 1,
+    isOneValidity: days.length === 1,
+    isEasier,
+    isOneShort: short.length === 1,
+    says: [
+      ...(units.length === 1 ? [`Loads in ${units[0] ?? ''}.`] : []),
+      ...(days.length === 1 ? [`Each card is valid for ${days[0] ?? 0} days after its own.`] : []),
+      ...(isEasier ? ['An easier week.'] : []),
+      ...(short.length === 1 && short[0] ? [`In every session, ${short[0]}.`] : []),
+    ].join(' '),
+  };
+};
+
+const shortOf = ({ shortOfTime }: Card): string =>
+  shortOfTime.length === 0 ? '' : `short of time: out ${shortOfTime.join(', ')}`;
+
+const head = (document: IssuedCard, { isOneValidity, isEasier, isOneShort }: Shared): string => {
   const { card, digest } = document;
-  const until = withValidity ? `, valid to ${validUntil(document)}` : '';
+  const until = isOneValidity ? '' : `, valid to ${validUntil(document)}`;
+  const short = isOneShort || card.shortOfTime.length === 0 ? '' : `; ${shortOf(card)}`;
   return shortAscii(
-    `== ${card.missionDay} ${card.title}${card.deload ? ' (easier week)' : ''}. ${cardCode(digest)}, ${Math.round(totalMinutes(card))}/${card.blockMinutes} min${until}.`,
+    `== ${card.missionDay} ${card.title}${card.deload && !isEasier ? ' (easier week)' : ''}. ${cardCode(digest)}, ${Math.round(totalMinutes(card))}/${card.blockMinutes} min${until}${short}.`,
   );
 };
 
@@ -72,13 +96,14 @@ interface Line {
 
 interface Common {
   readonly settings: Settings;
+  readonly said: Said;
   readonly isOneUnit: boolean;
 }
 
 const itemLinesOf = (card: Card, keeps: Keeps, common: Common, saidOn: Map<string, string>): readonly string[] => {
   const named: Named = { rest: '', feel: '' };
   const lines = card.items.map((item): Line => {
-    const beside = `${unitOf(item, common)}${ownSettings(item, common)}`;
+    const beside = `${unitOf(item, common)}${ownSettings(item, common)}${marksOf(item, common.said)}`;
     // Held against earlier sessions with everything named: what holds from above may differ there.
     const whole = `${item.place} ${compactItem(item, keeps, { rest: '', feel: '' })}${beside}`;
     const sameAs = saidOn.get(whole) ?? null;
@@ -101,7 +126,7 @@ const unitOf = (item: CardItem, { isOneUnit }: Common): string =>
 
 const ownSettings = (item: CardItem, { settings }: Common): string => {
   const text = compactSettings(item);
-  return text === '' || settings.has(plainAscii(item.exerciseName)) ? '' : `. Set: ${text}`;
+  return text === '' || settings.has(plainAscii(item.exerciseName)) ? '' : `; ${text}`;
 };
 
 /** "1-6 as FD 23": neighbours that stand in the same earlier session are pointed to together. */
@@ -127,8 +152,8 @@ const lengthOfRun = (lines: readonly Line[], from: number): number => {
   return (end < 0 ? lines.length : end) - from;
 };
 
-const tailOf = (card: Card, keeps: Keeps, sharesMachineDown: boolean): readonly string[] => [
-  ...saysLines(card, keeps),
+const tailOf = (card: Card, keeps: Keeps, said: Said): readonly string[] => [
+  ...saysLines(card, keeps, said),
   ...(card.leftOut.length === 0
     ? []
     : [
@@ -136,17 +161,15 @@ const tailOf = (card: Card, keeps: Keeps, sharesMachineDown: boolean): readonly 
           `Left out: ${card.leftOut.map(({ exerciseName, says }) => `${exerciseName} (${says.replace(/^left out: /, '')})`).join('; ')}`,
         ),
       ]),
-  ...(card.shortOfTime.length > 0 ? [`short of time: leave out ${card.shortOfTime.join(', then ')}`] : []),
-  ...(card.machineDown === '' || sharesMachineDown ? [] : [shortAscii(`Machine down: ${card.machineDown}`)]),
 ];
 
-/** "1-6, 10: limited by the physician": what is said of several exercises is said once. */
-const saysLines = ({ items }: Card, keeps: Keeps): readonly string[] => {
+/** "1-6, 10: limited by the physician": what is said of several exercises of a session is said once in it, where no letter stands for it. */
+const saysLines = ({ items }: Card, keeps: Keeps, said: Said): readonly string[] => {
   const places = new Map<string, number[]>();
-  for (const { says, place } of items)
-    for (const text of says) {
-      if (!keeps.ramps && isOfRamp(text)) continue;
-      places.set(text, [...(places.get(text) ?? []), place]);
+  for (const item of items)
+    for (const text of item.says) {
+      if (isSaidOnce(said, item, text) || (!keeps.ramps && isOfRamp(text))) continue;
+      places.set(text, [...(places.get(text) ?? []), item.place]);
     }
   return [...places].map(([text, of]) => shortAscii(`${inRanges(of)}: ${text}`));
 };

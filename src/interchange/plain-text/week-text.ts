@@ -2,7 +2,7 @@ import { liftsOf } from '#domain/card.ts';
 import { isoOfDay } from '#units/day.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import type { WeekTextWindow } from '#contract/windows/card-window.ts';
-import { COMPACT_LEGEND } from './compact-item.ts';
+import { COMPACT_LEGEND, COMPACT_RULE } from './compact-item.ts';
 import { compactSessions } from './compact-sessions.ts';
 import { cuesText, USUAL_RULE, type Keeps } from './item-lines.ts';
 import { shortAscii } from './plain-ascii.ts';
@@ -71,12 +71,13 @@ const wholeText = (
     ...STOP_BOX,
     ...breathingLines(all),
     ...(shown.some(hasBouts) ? ['Heart rate and effort govern: over what stands here, go slower.'] : []),
-    ...(isCompact ? COMPACT_LEGEND : usualRule(shown)),
+    ...(isCompact ? [COMPACT_LEGEND] : []),
+    ...(shown.some(hasRule) ? [isCompact ? COMPACT_RULE : USUAL_RULE] : []),
     shown.some(hasBouts) ? WRITE_BOUTS : WRITE,
-    ...(machineDown === null ? [] : [`Machine down: ${machineDown}`]),
+    ...(machineDown === null || isCompact ? [] : [`Machine down: ${machineDown}`]),
     ...cutLines(cut, all.length - shown.length),
     ...(isCompact
-      ? compactSessions(shown, keeps, machineDown !== null)
+      ? compactSessions(shown, keeps)
       : shown.flatMap((document, place) => sessionLines(document, keeps, saidBefore(place)))),
     '',
   ].join('\n');
@@ -88,8 +89,7 @@ const WRITE = 'Write for each set: repetitions, load, RPE; discomfort 0-10 with 
 const WRITE_BOUTS =
   'Write of sets: repetitions, load, RPE; of bouts: done, minutes, pulse, W or km/h, harness, RPE; discomfort 0-10 with site and side; session RPE; minutes.';
 
-const usualRule = (shown: readonly IssuedCard[]): readonly string[] =>
-  shown.some(({ card }) => liftsOf(card).some((item) => item.rule)) ? [USUAL_RULE] : [];
+const hasRule = ({ card }: IssuedCard): boolean => liftsOf(card).some((item) => item.rule !== null);
 
 /** What to do when the machine is down, where all sessions say the same of themselves. */
 const commonMachineDown = (documents: readonly IssuedCard[]): string | null => {
