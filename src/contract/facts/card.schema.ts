@@ -142,7 +142,12 @@ const bouts = record({
   warmUpSeconds: seconds,
   bouts: listUpTo(100, bout),
   coolDownSeconds: seconds,
-  harness: record({ ...loads, increments, ofBodyWeight: numberFrom(0, 2), share: numberFrom(0, 2).nullable().default(null) }).nullable(),
+  harness: record({
+    ...loads,
+    increments,
+    ofBodyWeight: numberFrom(0, 2),
+    share: numberFrom(0, 2).nullable().default(null),
+  }).nullable(),
   raises,
   row: rowOfPiece,
 }) satisfies z.ZodType<CardBouts>;
@@ -169,7 +174,9 @@ const asItemOfToday = (json: unknown): unknown => {
   const told = asLiftWhereUnsaid(json);
   if (typeof told !== 'object' || told === null || !('working' in told) || !('says' in told)) return told;
   const { working, says, ...rest } = told;
-  return Array.isArray(working) && Array.isArray(says) ? { ...rest, says: [...says, ...working] } : told;
+  if (!Array.isArray(working) || !Array.isArray(says)) return told;
+  const sentences: readonly unknown[] = [says, working];
+  return { ...rest, says: sentences.flat() };
 };
 
 const item = z.preprocess(
