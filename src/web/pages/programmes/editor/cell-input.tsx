@@ -2,7 +2,7 @@ import { useId, useRef, useState, type KeyboardEvent } from 'react';
 import type { Exercise } from '#domain/catalogue.ts';
 import { exerciseOfLine, exercisesFor } from '#domain/programme-line/exercise-of-line.ts';
 import type { LineReading } from '#domain/programme-line/read-line.ts';
-import { join } from '../../../parts/parts.ts';
+import { join } from '#web/parts/parts.ts';
 import styles from './week.module.css';
 
 export interface CellInputProps {
@@ -39,21 +39,15 @@ export const CellInput = ({ label, start, isFromRight, exercises, read, onDone, 
     if (exercise) setText(`${exercise.name} `);
     setAt(0);
   };
-  const onKeyDown = (event: KeyboardEvent): void => {
-    event.stopPropagation();
-    const does = keyMeaning(event, {
-      names: names.length,
-      step: (by) => setAt((now) => (now + by + names.length) % names.length),
-      complete: () => complete(names[at]),
-      done,
-      leave: () => {
-        isOver.current = true;
-        onLeave();
-      },
-    });
-    if (!does) return;
-    event.preventDefault();
-    does();
+  const does: Does = {
+    names: names.length,
+    step: (by) => setAt((now) => (now + by + names.length) % names.length),
+    complete: () => complete(names[at]),
+    done,
+    leave: () => {
+      isOver.current = true;
+      onLeave();
+    },
   };
   return (
     <div
@@ -74,7 +68,7 @@ export const CellInput = ({ label, start, isFromRight, exercises, read, onDone, 
           setText(event.target.value);
           setAt(0);
         }}
-        onKeyDown={onKeyDown}
+        onKeyDown={(event) => pressed(event, does)}
         onBlur={() => done('stay')}
         autoFocus // oxlint-disable-line jsx-a11y/no-autofocus -- the cell was opened to be typed into
         autoComplete="off"
@@ -125,6 +119,14 @@ interface Does {
   readonly done: (then: 'down' | 'right' | 'stay') => void;
   readonly leave: () => void;
 }
+
+const pressed = (event: KeyboardEvent, does: Does): void => {
+  event.stopPropagation();
+  const meant = keyMeaning(event, does);
+  if (!meant) return;
+  event.preventDefault();
+  meant();
+};
 
 const keyMeaning = ({ key, shiftKey }: KeyboardEvent, does: Does): (() => void) | null => {
   if (key === 'Escape') return does.leave;

@@ -7,7 +7,7 @@ import type {
   ComparedSession,
   ComparisonWindow,
 } from '#contract/windows/comparison-window.ts';
-import { longDate, shortDate, Table } from '../../../parts/parts.ts';
+import { longDate, shortDate, Table } from '#web/parts/parts.ts';
 import { groupedSessions, missionDaysInWords, type GroupedSessions } from './grouped-sessions.ts';
 import styles from './editor.module.css';
 

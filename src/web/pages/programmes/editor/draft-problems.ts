@@ -1,7 +1,7 @@
 import type { Problem } from '#contract/problem.ts';
 import type { Exercise } from '#domain/catalogue.ts';
 import { programmeProblems } from '#domain/programme-check.ts';
-import type { Place } from '../../../parts/block/selection.ts';
+import type { Place } from '#web/parts/block/selection.ts';
 import { minutesOf, phasesOf, type Draft, type DraftPhase } from './draft.ts';
 import { BLOCK_ROW, columnsOf, FIRST_ITEM_ROW, TITLE_ROW } from './week.ts';
 import { readCell } from './write-cells.ts';

@@ -2,8 +2,8 @@ import { useMemo, useState } from 'react';
 import { Link, useLocation, useParams } from 'wouter';
 import type { ProgrammesWindow } from '#contract/windows/programmes-window.ts';
 import { ROUTES } from '#contract/routes.ts';
-import { Await, Empty, Page } from '../../../parts/parts.ts';
-import { useHouse, useWindow } from '../../../windows.ts';
+import { Await, Empty, Page } from '#web/parts/parts.ts';
+import { useHouse, useWindow } from '#web/windows.ts';
 import { draftOf, EMPTY_DRAFT, type Draft } from './draft.ts';
 import { Editor } from './editor.tsx';
 

@@ -5,7 +5,7 @@ import type { ItemId } from '#domain/identity.ts';
 import type { ProgrammeItem, ProgrammeVersion } from '#domain/programme.ts';
 import { programmeDifference } from '#domain/programme-difference.ts';
 import type { Day } from '#units/day.ts';
-import { Button, Field, Fields, Page, Problems } from '../../../parts/parts.ts';
+import { Button, Field, Fields, Page, Problems } from '#web/parts/parts.ts';
 import { DifferenceList } from '../difference-list.tsx';
 import { phasesOf, withPhase, type Draft } from './draft.ts';
 import { withNewPhase, withoutPhase } from './draft-phases.ts';
@@ -13,7 +13,7 @@ import { problemsOfDraft } from './draft-problems.ts';
 import { draftRequest } from './draft-request.ts';
 import { LookingAhead } from './looking-ahead.tsx';
 import { PhaseFields, PhaseTabs } from './phase-bar.tsx';
-import { PhaseWeek } from './phase-week.tsx';
+import { PhaseWeek, type PhaseWeekProps } from './phase-week.tsx';
 import type { TakeUpProps } from './take-up.tsx';
 import { useDraft, type Editing } from './use-draft.ts';
 import styles from './editor.module.css';
@@ -54,28 +54,15 @@ export const Editor = ({ from, base, start, window, today, onTaken }: EditorProp
         }}
       />
       {phase ? (
-        <>
-          <PhaseFields
-            key={phase.name}
-            phase={phase}
-            onChange={(next, stroke) =>
-              editing.change(
-                withPhase(draft, at, () => next),
-                stroke,
-              )
-            }
-            onTakeOut={draft.phases.length > 1 ? () => editing.change(withoutPhase(draft, at)) : null}
-          />
-          <PhaseWeek
-            key={`week ${phase.name}`}
-            editing={editing}
-            at={at}
-            phase={phase}
-            exercises={exercises}
-            problems={problems.filter((each) => each.phase === at)}
-            isChanged={changedSince(base)}
-          />
-        </>
+        <OnePhase
+          key={phase.name}
+          editing={editing}
+          at={at}
+          phase={phase}
+          exercises={exercises}
+          problems={problems.filter((each) => each.phase === at)}
+          isChanged={changedSince(base)}
+        />
       ) : null}
       <Problems
         problems={problems
@@ -94,6 +81,26 @@ export const Editor = ({ from, base, start, window, today, onTaken }: EditorProp
         }}
       />
     </Page>
+  );
+};
+
+const OnePhase = (props: PhaseWeekProps) => {
+  const { editing, at, phase } = props;
+  const { draft, change } = editing;
+  return (
+    <>
+      <PhaseFields
+        phase={phase}
+        onChange={(next, stroke) =>
+          change(
+            withPhase(draft, at, () => next),
+            stroke,
+          )
+        }
+        onTakeOut={draft.phases.length > 1 ? () => change(withoutPhase(draft, at)) : null}
+      />
+      <PhaseWeek {...props} />
+    </>
   );
 };
 

@@ -10,7 +10,7 @@ import { idOf } from '#domain/identity.ts';
 import { onMachineKind } from '#domain/programme-line/on-machine-kind.ts';
 import type { Kind } from '#domain/programme-line/new-item.ts';
 import { writeItem } from '#domain/programme-line/write-line.ts';
-import { Choice, Field, Fields } from '../../../parts/parts.ts';
+import { Choice, Field, Fields } from '#web/parts/parts.ts';
 import { FeelField, LoadFields, ReserveField } from './load-fields.tsx';
 import { TypedField } from './typed-field.tsx';
 import { numberFrom, wholeFrom } from './typed-parts.ts';

@@ -1,7 +1,7 @@
 import type { Exercise } from '#domain/catalogue.ts';
 import type { LiftItem, LoadBasis } from '#domain/programme.ts';
 import { USUAL_RULES } from '#domain/programme-line/lift-line.ts';
-import { Choice, Fields } from '../../../parts/parts.ts';
+import { Choice, Fields } from '#web/parts/parts.ts';
 import { TypedField } from './typed-field.tsx';
 import { bandFrom, decimalFrom, warmUpsFrom, warmUpsText, wholeFrom } from './typed-parts.ts';
 

@@ -1,4 +1,4 @@
-import { heightOf, type Block } from '../../../parts/block/selection.ts';
+import { heightOf, type Block } from '#web/parts/block/selection.ts';
 import { BLANK, withPhase, type Draft, type Slot } from './draft.ts';
 import { columnsOf, FIRST_ITEM_ROW } from './week.ts';
 

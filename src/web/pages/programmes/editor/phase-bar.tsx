@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Deload, PhaseName, RoadEdge } from '#domain/programme.ts';
 import { showDeload, showSpan } from '#domain/programme-words.ts';
-import { Button, Choice, Field, Fields } from '../../../parts/parts.ts';
+import { Button, Choice, Field, Fields } from '#web/parts/parts.ts';
 import type { Draft, DraftPhase } from './draft.ts';
 import { freePhaseNames } from './draft-phases.ts';
 import { TypedField } from './typed-field.tsx';

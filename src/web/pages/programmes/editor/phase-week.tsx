@@ -1,8 +1,8 @@
 import { useEffect } from 'react';
 import type { Exercise } from '#domain/catalogue.ts';
 import type { ProgrammeItem } from '#domain/programme.ts';
-import { isSamePlace } from '../../../parts/block/selection.ts';
-import { Problems } from '../../../parts/parts.ts';
+import { isSamePlace } from '#web/parts/block/selection.ts';
+import { Problems } from '#web/parts/parts.ts';
 import { startAtCell } from '../../sheet/use-range.ts';
 import type { Draft, DraftPhase } from './draft.ts';
 import type { PlacedProblem } from './draft-problems.ts';

@@ -5,8 +5,8 @@ import { ROUTES } from '#contract/routes.ts';
 import type { ComparisonWindow } from '#contract/windows/comparison-window.ts';
 import type { PersonId } from '#domain/identity.ts';
 import type { Problem } from '#contract/problem.ts';
-import { Actions, Button, Problems, shortDate, SignAs, useSigner } from '../../../parts/parts.ts';
-import { post, problemsOf } from '../../../api.ts';
+import { Actions, Button, Problems, shortDate, SignAs, useSigner } from '#web/parts/parts.ts';
+import { post, problemsOf } from '#web/api.ts';
 import type { DraftRequest } from './draft-request.ts';
 import styles from './editor.module.css';
 

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { Field, type FieldProps } from '../../../parts/parts.ts';
+import { Field, type FieldProps } from '#web/parts/parts.ts';
 
 export interface TypedFieldProps<Value> extends Pick<FieldProps, 'label' | 'unit' | 'isNarrow' | 'inputMode' | 'hint'> {
   readonly value: string;

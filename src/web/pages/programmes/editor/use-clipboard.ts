@@ -1,7 +1,7 @@
 import { useRef, type ClipboardEvent } from 'react';
-import { laidOver, rowsIn, type Laid } from '../../../parts/block/fill.ts';
-import { heightOf, placesOf, widthOf, type Block, type Bounds, type Place } from '../../../parts/block/selection.ts';
-import { readTabSeparated, writeTabSeparated } from '../../../parts/block/tab-separated.ts';
+import { laidOver, rowsIn, type Laid } from '#web/parts/block/fill.ts';
+import { heightOf, placesOf, widthOf, type Block, type Bounds, type Place } from '#web/parts/block/selection.ts';
+import { readTabSeparated, writeTabSeparated } from '#web/parts/block/tab-separated.ts';
 import { FIRST_ITEM_ROW } from './week.ts';
 import type { CellValue } from './write-cells.ts';
 

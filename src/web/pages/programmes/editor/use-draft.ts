@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { doAgain, NO_STEPS, takeBack, withStep, type Steps } from '../../../parts/block/undo.ts';
+import { doAgain, NO_STEPS, takeBack, withStep, type Steps } from '#web/parts/block/undo.ts';
 import type { Draft } from './draft.ts';
 import { canKeep, forgetDraft, keepDraft, keptDraft } from './kept-draft.ts';
 

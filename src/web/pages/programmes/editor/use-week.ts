@@ -1,6 +1,6 @@
 import { useState, type ClipboardEvent, type KeyboardEvent } from 'react';
 import type { Exercise } from '#domain/catalogue.ts';
-import { filledDown, filledRight, type Laid } from '../../../parts/block/fill.ts';
+import { filledDown, filledRight, type Laid } from '#web/parts/block/fill.ts';
 import {
   blockOf,
   broughtWithin,
@@ -9,7 +9,7 @@ import {
   type Bounds,
   type Place,
   type Selection,
-} from '../../../parts/block/selection.ts';
+} from '#web/parts/block/selection.ts';
 import { focusCell, useRange, type Range } from '../../sheet/use-range.ts';
 import type { DraftPhase } from './draft.ts';
 import { movedBlock, movedCells } from './move-cells.ts';

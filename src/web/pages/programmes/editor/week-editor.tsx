@@ -1,7 +1,7 @@
 import type { Exercise } from '#domain/catalogue.ts';
 import type { ProgrammeItem } from '#domain/programme.ts';
-import { blockOf, holds, isOnePlace, isSamePlace, type Place } from '../../../parts/block/selection.ts';
-import { join } from '../../../parts/parts.ts';
+import { blockOf, holds, isOnePlace, isSamePlace, type Place } from '#web/parts/block/selection.ts';
+import { join } from '#web/parts/parts.ts';
 import { placeOf } from '../../sheet/use-range.ts';
 import { dayName } from '../day-name.ts';
 import { ItemLine } from '../item-line.tsx';

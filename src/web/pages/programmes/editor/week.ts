@@ -1,5 +1,5 @@
 import type { Exercise } from '#domain/catalogue.ts';
-import type { Bounds, Place } from '../../../parts/block/selection.ts';
+import type { Bounds, Place } from '#web/parts/block/selection.ts';
 import { BLANK, textOfSlot, type DraftPhase, type DraftSession, type Slot } from './draft.ts';
 
 /** A day of the week of a phase; two sessions on one day, which is a mistake, stand side by side. */

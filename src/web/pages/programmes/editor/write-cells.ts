@@ -1,7 +1,7 @@
 import type { Exercise } from '#domain/catalogue.ts';
 import { readLine, type LineReading } from '#domain/programme-line/read-line.ts';
-import type { Laid } from '../../../parts/block/fill.ts';
-import type { Place } from '../../../parts/block/selection.ts';
+import type { Laid } from '#web/parts/block/fill.ts';
+import type { Place } from '#web/parts/block/selection.ts';
 import { BLANK, withPhase, type Draft, type DraftPhase, type DraftSession, type Slot } from './draft.ts';
 import { newItemId, newSessionId, placeIn } from './new-names.ts';
 import { BLOCK_ROW, columnsOf, FIRST_ITEM_ROW, TITLE_ROW } from './week.ts';
