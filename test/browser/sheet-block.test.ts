@@ -19,11 +19,10 @@ afterAll(async () => {
   await house.stop();
 });
 
-/** Opens somebody's sheet with the keyboard on its first exercise of the next session. */
-const openSheet = async (page: Page, person: string): Promise<void> => {
-  await page.goto(`${house.origin}/people/${person}`);
-  await page.getByRole('grid').waitFor();
-  await page.locator('[data-place][tabindex="0"]').focus();
+/** Opens somebody's sheet with the keyboard on the next session of a lift. */
+const openSheet = async (page: Page, person: string, lift = 'back-squat'): Promise<void> => {
+  await page.goto(`${house.origin}/people/${person}?lift=${lift}`);
+  await page.locator('[data-place]:focus').waitFor();
 };
 
 const focused = (page: Page) => page.locator('[data-place]:focus');
@@ -35,6 +34,15 @@ const cellAt = (page: Page, place: string) => page.locator(`[data-place="${place
 const placeOf = async (page: Page): Promise<readonly [number, number]> => {
   const [row = NaN, column = NaN] = ((await focused(page).getAttribute('data-place')) ?? '').split(':').map(Number);
   return [row, column];
+};
+
+/** On to the next session of the row that can still be written. */
+const toOpenSession = async (page: Page): Promise<void> => {
+  for (let issued = 0; issued < 6; issued += 1) {
+    if ((await focused(page).innerText()).includes('can be issued')) return;
+    await page.keyboard.press('Control+ArrowRight');
+  }
+  throw new Error('No session of this lift can still be written.');
 };
 
 /** Signs what a dialog shows: the keyboard stands on its reason, Enter is enough. */
@@ -59,64 +67,59 @@ const paste = (page: Page, text: string): Promise<string> => page.evaluate<strin
 /** What a browser would put on the clipboard now. */
 const copied = (page: Page): Promise<string> => page.evaluate<string>(clipboardEvent('copy', ''));
 
-test('a range is chosen with Shift and the arrows, copied as lines, and filled to the right after one signature', async () => {
+test('a range is copied as lines and filled to the right under one signature, and taken back under another', async () => {
   const { page, complaints } = watched;
   await openSheet(page, 'wen-li-abara');
-  const [row, column] = await placeOf(page);
+  await toOpenSession(page);
+  const start = await placeOf(page);
   await press(page, 'e');
-  await page.getByRole('textbox', { name: /^Back squat, Monday 1 March/ }).waitFor();
+  await page.getByRole('textbox', { name: /^Back squat, / }).waitFor();
   await press(page, 'Control+A');
   await page.keyboard.type('3 × 5 @ 70 %, rest 3:00');
-  await page.getByText('first load').waitFor();
+  await page.locator('#line-outcome').getByText(/^3×5 /).waitFor();
   await press(page, 'Enter');
   await expect.poll(() => focused(page).innerText()).toContain('3×5');
-  await press(page, 'Shift+ArrowRight', 'Shift+ArrowRight', 'Shift+ArrowRight');
-  expect(await page.locator('[aria-selected="true"]').count()).toBe(4);
-  expect(await copied(page)).toMatch(/^3 × 5 @ 70 %, rest 3:00\t\t\t4 × 6 @ 78 %, rest 2:30\n$/);
+  await press(page, 'Control+Shift+ArrowRight');
+  const [row, column] = await placeOf(page);
+  const planned = await focused(page).innerText();
+  expect(await page.locator('[aria-selected="true"]').count()).toBe(column - start[1] + 1);
+  expect(await copied(page)).toMatch(/^3 × 5 @ 70 %, rest 3:00\t+\d × 6 @ .+\n$/);
   await press(page, 'Control+R');
   const dialog = page.getByRole('dialog', { name: 'Fill right' });
   await dialog.getByText('3 × 5 @ 70 %, rest 3:00').waitFor();
-  await dialog.getByText(/\d+ of \d+ min, was \d+/).waitFor();
+  await dialog.getByText(/\d+ of \d+ min/).waitFor();
   expect(await barriers(page)).toEqual([]);
   await sign(dialog);
-  await expect.poll(() => cellAt(page, `${row}:${column + 3}`).innerText()).toContain('3×5');
-  expect(await cellAt(page, `${row}:${column}`).innerText()).toContain('3×5');
-  expect(complaints()).toEqual([]);
-});
-
-test('what was written is taken back under a signature, step by step, and written again', async () => {
-  const { page, complaints } = watched;
-  const [row, column] = await placeOf(page);
+  await expect.poll(() => cellAt(page, `${row}:${column}`).innerText()).toContain('3×5');
+  expect(await cellAt(page, `${start[0]}:${start[1]}`).innerText()).toContain('3×5');
   await press(page, 'Control+Z');
-  const dialog = page.getByRole('dialog', { name: 'Take back what was written' });
-  await dialog.getByText('as the programme has it').waitFor();
-  await sign(dialog);
-  await expect.poll(() => cellAt(page, `${row}:${column}`).innerText()).toContain('4×6 62.5');
+  const back = page.getByRole('dialog', { name: 'Take back what was written' });
+  await back.getByText('as the programme has it').waitFor();
+  await sign(back);
+  await expect.poll(() => cellAt(page, `${row}:${column}`).innerText()).toBe(planned);
   await press(page, 'Control+Y');
   const again = page.getByRole('dialog', { name: 'Write it again' });
   await again.getByText('3 × 5 @ 70 %, rest 3:00').waitFor();
   await press(page, 'Escape');
   await again.waitFor({ state: 'detached' });
   await expect.poll(() => placeOf(page)).toEqual([row, column]);
-  await press(page, 'Control+Z');
-  await dialog.getByText('as the programme has it').waitFor();
-  await press(page, 'Escape');
   expect(complaints()).toEqual([]);
 });
 
 test('a good block from a spreadsheet is looked at whole, then written; less weight says what it takes at the bar', async () => {
   const { page, complaints } = watched;
   await openSheet(page, 'kerttu-saarela');
+  await toOpenSession(page);
   const [row, column] = await placeOf(page);
-  await paste(page, '\t\t\t"3 × 10 @ 240 lb"\r\n\t\t\t3x10@250lb\r\n');
+  await paste(page, '"3 × 10 @ 240 lb"\r\n3x10@250lb\r\n');
   const dialog = page.getByRole('dialog', { name: 'Paste' });
   // The light squat stands at 250 lb in use: less on the machine is more than that less at the bar.
   await dialog.getByText(/^from 250, −\d+\.\d\s% at the bar$/).waitFor();
   await dialog.getByText(/3×12 255 →/).waitFor();
   expect(await barriers(page)).toEqual([]);
   await sign(dialog, 'a lighter week');
-  await expect.poll(() => cellAt(page, `${row}:${column + 3}`).innerText()).toContain('3×10 240');
-  expect(await cellAt(page, `${row + 1}:${column + 3}`).innerText()).toContain('3×10 250');
+  await expect.poll(() => focused(page).innerText()).toContain('3×10 240');
+  expect(await cellAt(page, `${row + 1}:${column}`).innerText()).toContain('3×10 250');
   expect(complaints()).toEqual([]);
 });
 
@@ -124,57 +127,67 @@ test('a bad block tells every problem at its cell, and nothing is written', asyn
   const { page, complaints } = watched;
   await openSheet(page, 'kerttu-saarela');
   const [row, column] = await placeOf(page);
-  const before = await cellAt(page, `${row}:${column + 6}`).innerText();
-  await paste(page, '4 × 6 @ 250 lb\tx\t\theavy\t\t\t3 × 5 @ 240 lb\n'.padEnd(80, '\t').concat('far away'));
+  await press(page, 'Control+ArrowRight');
+  const [, next] = await placeOf(page);
+  const before = await focused(page).innerText();
+  await press(page, 'Control+ArrowLeft');
+  expect(await placeOf(page)).toEqual([row, column]);
+  // The card of today is issued, tomorrow trains something else, and far to the right the sheet is at its end.
+  await paste(page, `4 × 6 @ 250 lb\tx${'\t'.repeat(next - column - 1)}heavy${'\t'.repeat(99)}far away`);
   const dialog = page.getByRole('dialog', { name: 'Paste' });
   const problems = dialog.getByRole('alert').getByRole('listitem');
   await problems.filter({ hasText: 'stands on an issued card' }).waitFor();
   await problems.filter({ hasText: 'cannot be read: “heavy”' }).waitFor();
-  await problems.filter({ hasText: 'Back squat, Wed 3 Mar, is not in this session' }).waitFor();
+  await problems.filter({ hasText: 'Back squat, Tue 2 Mar, is not in this session' }).waitFor();
   await problems.filter({ hasText: 'One cell lies outside the sheet' }).waitFor();
   expect(await dialog.getByRole('button', { name: /^Sign/ }).count()).toBe(0);
   expect(await barriers(page)).toEqual([]);
   await press(page, 'Escape');
   await dialog.waitFor({ state: 'detached' });
-  expect(await cellAt(page, `${row}:${column + 6}`).innerText()).toBe(before);
+  expect(await cellAt(page, `${row}:${next}`).innerText()).toBe(before);
   expect(complaints()).toEqual([]);
 });
 
 test('a range is left out with one reason, and goes back to the programme', async () => {
   const { page, complaints } = watched;
-  await openSheet(page, 'wen-li-abara');
+  await openSheet(page, 'wen-li-abara', 'deadlift');
+  await toOpenSession(page);
   const [row, column] = await placeOf(page);
-  await press(page, 'ArrowDown', 'Shift+ArrowDown', 'x');
+  const planned = await focused(page).innerText();
+  await press(page, 'Shift+ArrowDown', 'x');
   const dialog = page.getByRole('dialog', { name: 'Leave out' });
   await dialog.getByText('leave out').first().waitFor();
   await sign(dialog, 'a late flight the night before');
-  await expect.poll(() => cellAt(page, `${row + 1}:${column}`).innerText()).toContain('left out');
-  expect(await cellAt(page, `${row + 2}:${column}`).innerText()).toContain('left out');
+  await expect.poll(() => cellAt(page, `${row}:${column}`).innerText()).toContain('left out');
+  expect(await cellAt(page, `${row + 1}:${column}`).innerText()).toContain('left out');
   await press(page, 'Shift+ArrowUp', 'Delete');
   const back = page.getByRole('dialog', { name: 'Back to the programme' });
   await back.getByText('as the programme has it').first().waitFor();
   await sign(back);
-  await expect.poll(() => cellAt(page, `${row + 1}:${column}`).innerText()).toContain('4×6');
+  await expect.poll(() => cellAt(page, `${row}:${column}`).innerText()).toBe(planned);
   expect(complaints()).toEqual([]);
 });
 
 test('a week is copied into the next, to the sessions that match', async () => {
   const { page, complaints } = watched;
-  await openSheet(page, 'wen-li-abara');
-  const [row, column] = await placeOf(page);
-  await press(page, 'ArrowDown', 'e');
-  await page.getByRole('textbox', { name: /^Deadlift, Monday 1 March/ }).waitFor();
+  await openSheet(page, 'wen-li-abara', 'deadlift');
+  await toOpenSession(page);
+  const written = await placeOf(page);
+  await press(page, 'e');
+  await page.getByRole('textbox', { name: /^Deadlift, / }).waitFor();
   await press(page, 'Control+A');
   await page.keyboard.type('2 × 4 @ 65 %');
-  await page.getByText('first load').waitFor();
+  await page.locator('#line-outcome').getByText(/^2×4 /).waitFor();
   await press(page, 'Enter');
   await expect.poll(() => focused(page).innerText()).toContain('2×4');
   await press(page, 'w');
   const dialog = page.getByRole('dialog', { name: 'Copy this week into the next' });
   await dialog.getByText('2 × 4 @ 65 %').waitFor();
-  await dialog.getByText(/more cells say so already/).waitFor();
+  await dialog.getByText(/more cells? says? so already/).waitFor();
   await sign(dialog);
-  await expect.poll(() => cellAt(page, `${row + 1}:${column + 3}`).innerText()).toContain('2×4');
+  await press(page, 'Control+ArrowRight');
+  await expect.poll(() => focused(page).innerText()).toContain('2×4');
+  expect(await placeOf(page)).not.toEqual(written);
   expect(complaints()).toEqual([]);
 });
 
@@ -190,7 +203,7 @@ test('a mouse draws a range; a click on one cell still opens it', async () => {
   expect(await page.getByRole('dialog').count()).toBe(0);
   expect(await placeOf(page)).toEqual([row + 1, column + 1]);
   await cellAt(page, `${row}:${column}`).click();
-  await page.getByRole('dialog', { name: /^Back squat, Monday 1 March/ }).waitFor();
+  await page.getByRole('dialog', { name: /^Back squat, / }).waitFor();
   await press(page, 'Escape');
 });
 
@@ -248,7 +261,7 @@ test('ten people are gone through by keyboard: one key to the next, one each to 
   expect(complaints()).toEqual([]);
 });
 
-test('a sheet of sixteen rows, and a lift of all people, print on one page each', async () => {
+test('a sheet prints sixteen rows to a page, or more; a lift of all people on one', async () => {
   const { page } = watched;
   const pagesOf = async (): Promise<number> => {
     const printed = await page.pdf({ preferCSSPageSize: true });
@@ -256,8 +269,9 @@ test('a sheet of sixteen rows, and a lift of all people, print on one page each'
   };
   await page.goto(`${house.origin}/people/kerttu-saarela`);
   await page.getByRole('grid').waitFor();
-  expect(await page.getByRole('grid').getByRole('rowheader').getByRole('link').count()).toBeGreaterThanOrEqual(16);
-  expect(await pagesOf()).toBe(1);
+  const rows = await page.getByRole('grid').getByRole('rowheader').getByRole('link').count();
+  expect(rows).toBeGreaterThanOrEqual(16);
+  expect(await pagesOf()).toBeLessThanOrEqual(Math.ceil(rows / 16));
   await page.goto(`${house.origin}/lift/back-squat`);
   await page.getByRole('grid').waitFor();
   expect(await pagesOf()).toBe(1);

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { SheetCell, SheetColumn, SheetWindow } from '#contract/windows/sheet-window.ts';
 import { shortDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
@@ -92,8 +93,8 @@ export interface GridCellProps {
   readonly isChosen: boolean;
 }
 
-/** Planned over done. */
-export const GridCell = ({ sheet, column, index, row, cell, name, isCursor, isChosen }: GridCellProps) => (
+/** Planned over done. Kept as drawn while a key moves the cursor elsewhere: a sheet has thousands. */
+export const GridCell = memo(({ sheet, column, index, row, cell, name, isCursor, isChosen }: GridCellProps) => (
   <td
     data-place={`${row}:${index}`}
     tabIndex={isCursor ? 0 : -1}
@@ -110,4 +111,4 @@ export const GridCell = ({ sheet, column, index, row, cell, name, isCursor, isCh
     </span>
     {cell ? <Content column={column} cell={cell} /> : <span className="unseen">not in this session</span>}
   </td>
-);
+));
