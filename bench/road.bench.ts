@@ -10,7 +10,7 @@ import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { shippedFacts } from '#shipped/shipped-house.ts';
 import { measure, present } from './measure.ts';
 
-/** Two years before launch to the end of a flight of half a year, resistive parts, for a team's sixty people. */
+/** Two years before launch to the end of a flight of half a year, for a team's sixty people. */
 const LAUNCH = isoDay('2027-03-01');
 const FIRST = addDays(LAUNCH, -730);
 const LANDING = addDays(LAUNCH, 170);
@@ -95,7 +95,7 @@ const lookAt = (known: Known) =>
     addDays(FIRST, 7),
   );
 
-present(`The whole road (900 days, ${cards} sessions, resistive parts)`, [
+present(`The whole road (900 days, ${cards} sessions)`, [
   await measure('one person', () => roadOf(people[0] as Known), { aimMilliseconds: 50 }),
   await measure('sixty people', () => people.map(roadOf)),
   await measure('one stroke on the sheet', () => lookAt(people[0] as Known), { aimMilliseconds: 16 }),

@@ -116,11 +116,11 @@ test('somebody brought in is put on a mission and on the programme, by hand', as
   await expect.poll(() => dialog.count()).toBe(0);
   await expect.poll(() => page.getByText(/^Skerry 30 · L−/).count()).toBe(1);
   await page.getByRole('link', { name: 'Programmes' }).click();
-  const programme = page.getByRole('article', { name: /^Flight, resistive part/ });
+  const programme = page.getByRole('article', { name: /^The whole road/ });
   const falk = await programme.getByRole('option', { name: /^Iwo Falk/ }).getAttribute('value');
   await programme.getByLabel('Follow it').selectOption(falk);
   await programme.getByRole('button', { name: 'Follow', exact: true }).click();
-  await expect.poll(() => page.getByText('Iwo Falk follows it from 2030-05-01').count()).toBe(1);
+  await expect.poll(() => page.getByText(/^Iwo Falk follows it from \d{4}-\d{2}-\d{2}/).count()).toBe(1);
 });
 
 test('a deputy is named with dates', async () => {
