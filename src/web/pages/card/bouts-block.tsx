@@ -4,8 +4,8 @@ import { join } from '../../parts/join.ts';
 import { showIncrements } from '../../parts/loads.ts';
 import { Boxes, Ticks } from './boxes.tsx';
 import { boutTargets, runsOf, shouldFeel, warmAndCool, type Run, type Target } from './piece-words.ts';
-import { WhatToDo } from './what-to-do.tsx';
-import styles from './card.module.css';
+import { Says, WhatToDo } from './what-to-do.tsx';
+import styles from './exercise.module.css';
 
 const Term = ({ target: { value, unit, label } }: { readonly target: Target }) => (
   <li>
@@ -67,6 +67,7 @@ export const BoutsBlock = ({ item }: { readonly item: CardBouts }) => (
         <Ticks count={item.bouts.length} />
         <Boxes labels={boxesOf(item)} />
       </div>
+      <Says item={item} />
       <p className={styles['noteline']}>note</p>
     </div>
   </li>

@@ -1,5 +1,5 @@
 import { join } from '../../parts/join.ts';
-import styles from './card.module.css';
+import styles from './exercise.module.css';
 
 /** Places for a pencil, side by side; whoever listens to the page does not write on it. */
 export const Boxes = ({

@@ -6,7 +6,7 @@ import { BoutsBlock } from './bouts-block.tsx';
 import { Boxes } from './boxes.tsx';
 import { DrillBlock } from './drill-block.tsx';
 import { WhatToDo } from './what-to-do.tsx';
-import styles from './card.module.css';
+import styles from './exercise.module.css';
 
 const marksOf = (set: CardSet): string =>
   [set.kind === 'warm-up' ? ' w' : '', set.side === null ? '' : set.side === 'left' ? ' L' : ' R'].join('');

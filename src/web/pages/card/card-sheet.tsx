@@ -5,6 +5,7 @@ import { CardItemBlock } from './card-item.tsx';
 import { hatchedSays, MinutesStrip } from './minutes-strip.tsx';
 import { StopBox } from './stop-box.tsx';
 import styles from './card.module.css';
+import exercise from './exercise.module.css';
 
 export interface CardSheetProps {
   readonly card: Card;
@@ -118,34 +119,37 @@ const HowToRead = ({ card }: { readonly card: Card }) => {
 };
 
 /** One session on one page, to be read at arm's length by somebody who floats, and written on with a pencil. */
-export const CardSheet = ({ card, personName, missionName, band, foot }: CardSheetProps) => (
-  <article
-    className={join(styles['card'], roomOf(card) >= MOST_ROOM && styles['dense'], band !== null && styles['unsigned'])}
-    aria-label={`${card.title}, ${card.missionDay}`}
-  >
-    {band === null ? null : <p className={styles['band']}>{band}</p>}
-    <Head card={card} personName={personName} missionName={missionName} />
-    <MinutesStrip card={card} />
-    <HowToRead card={card} />
-    <ol className={styles['items']}>
-      {inOrder(card).map(({ item, isPaired }) => (
-        <CardItemBlock key={item.item} item={item} isPaired={isPaired} />
-      ))}
-    </ol>
-    <div className={styles['end']}>
-      <Left card={card} />
-      <StopBox breathing={card.breathing} />
-      <div className={styles['lines']}>
-        {linesOf(card).map((label) => (
-          <p key={label}>{label}</p>
+export const CardSheet = ({ card, personName, missionName, band, foot }: CardSheetProps) => {
+  const isDense = roomOf(card) >= MOST_ROOM;
+  return (
+    <article
+      className={join(styles['card'], isDense && styles['dense'], band !== null && styles['unsigned'])}
+      aria-label={`${card.title}, ${card.missionDay}`}
+    >
+      {band === null ? null : <p className={styles['band']}>{band}</p>}
+      <Head card={card} personName={personName} missionName={missionName} />
+      <MinutesStrip card={card} />
+      <HowToRead card={card} />
+      <ol className={join(exercise['items'], isDense && exercise['dense'])}>
+        {inOrder(card).map(({ item, isPaired }) => (
+          <CardItemBlock key={item.item} item={item} isPaired={isPaired} />
         ))}
+      </ol>
+      <div className={styles['end']}>
+        <Left card={card} />
+        <StopBox breathing={card.breathing} />
+        <div className={styles['lines']}>
+          {linesOf(card).map((label) => (
+            <p key={label}>{label}</p>
+          ))}
+        </div>
+        <footer className={styles['foot']}>
+          <span>
+            {personName}, {card.missionDay} · {foot}
+          </span>
+          <span>Advice for supervised training; the physician’s word comes first.</span>
+        </footer>
       </div>
-      <footer className={styles['foot']}>
-        <span>
-          {personName}, {card.missionDay} · {foot}
-        </span>
-        <span>Advice for supervised training; the physician’s word comes first.</span>
-      </footer>
-    </div>
-  </article>
-);
+    </article>
+  );
+};

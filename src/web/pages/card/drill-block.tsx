@@ -4,7 +4,7 @@ import { Boxes } from './boxes.tsx';
 import { drillRest, kilogramsOfForce, pulsesOf, setCount, shouldFeel } from './piece-words.ts';
 import { PulseStrip } from './pulse-strip.tsx';
 import { WhatToDo } from './what-to-do.tsx';
-import styles from './card.module.css';
+import styles from './exercise.module.css';
 
 const sideOf = ({ side }: CardDrillSet): string => (side === null ? '' : side === 'left' ? 'L' : 'R');
 

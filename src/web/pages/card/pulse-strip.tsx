@@ -1,5 +1,5 @@
 import type { DrillWork } from '#domain/programme.ts';
-import styles from './card.module.css';
+import styles from './exercise.module.css';
 
 export type Pulses = Extract<DrillWork, { readonly kind: 'pulses' }>;
 
