@@ -78,6 +78,15 @@ test('with the keyboard alone: open the scenario, go to a sheet, issue its cards
   expect(complaints()).toEqual([]);
 });
 
+const toFirstRow = async (page: Page): Promise<void> => {
+  const rows = await page.locator('[data-place]').count();
+  const focus = page.locator(':focus');
+  for (let row = 0; row < rows; row += 1) {
+    if ((await focus.getAttribute('data-place'))?.startsWith('0:') === true) return;
+    await page.keyboard.press('ArrowUp');
+  }
+};
+
 test('arrows move through the sheet, Enter opens a cell with its working, Escape closes it', async () => {
   const { page, complaints } = watched;
   await page.goto(`${house.origin}/people/ines-okafor-lund`);
@@ -86,9 +95,9 @@ test('arrows move through the sheet, Enter opens a cell with its working, Escape
   const inGrid = grid.locator('[tabindex="0"]');
   expect(await inGrid.count()).toBe(1);
   await inGrid.focus();
+  await toFirstRow(page);
   await page.keyboard.press('Home');
   await page.keyboard.press('ArrowRight');
-  await page.keyboard.press('ArrowUp');
   expect(await page.locator(':focus').getAttribute('data-place')).toBe('0:1');
   await page.keyboard.press('Enter');
   const panel = page.getByRole('dialog');
@@ -104,7 +113,7 @@ const openSession = async (page: Page, missionDay: string): Promise<void> => {
   const head = page.locator('th[data-place]', { hasText: new RegExp(`${missionDay}(?!\\d)`) });
   await page.locator('[data-place][tabindex="0"]').focus();
   await page.keyboard.press('Home');
-  for (let row = 0; row < 30; row += 1) await page.keyboard.press('ArrowUp');
+  await toFirstRow(page);
   const columns = await page.locator('th[data-place]').count();
   for (let column = 0; column < columns; column += 1) {
     if ((await head.and(page.locator(':focus')).count()) > 0) break;
@@ -187,7 +196,19 @@ test('a note is opened on the Desk and is read from then on; a proposal is decli
   await page.getByRole('list', { name: /worst first/ }).waitFor();
   expect(await notes.count()).toBe(before - 1);
 
+  // Several proposals of one person are folded into one line: they open with the keyboard.
+  const folded = page.getByText(/proposals wait for an answer/).first();
   const proposals = page.getByRole('button', { name: 'Decline' });
+  const shown = await proposals.count();
+  await page
+    .locator('summary', { hasText: /proposals wait for an answer/ })
+    .first()
+    .focus();
+  await page.keyboard.press('Enter');
+  await expect.poll(() => proposals.count()).toBeGreaterThan(shown);
+  const inAll = Number(/^(\d+) proposals/.exec((await folded.innerText()).trim())?.[1]);
+  expect(await proposals.count()).toBe(shown + inAll);
+  expect(await barriers(page)).toEqual([]);
   const open = await proposals.count();
   await tabTo(page, 'button', 'Decline');
   await page.keyboard.press('Enter');
@@ -198,5 +219,36 @@ test('a note is opened on the Desk and is read from then on; a proposal is decli
   await page.keyboard.press('Enter');
   await page.getByRole('dialog').waitFor({ state: 'detached' });
   await expect.poll(() => proposals.count()).toBe(open - 1);
+  expect(complaints()).toEqual([]);
+});
+
+test('after a space walk the Desk asks for a look, and grip and pressing go on once it is recorded', async () => {
+  const { page, complaints } = watched;
+  await page.goto(`${house.origin}/people/rafael-nwosu/record?record=space%20walk`);
+  const walk = page.getByRole('dialog');
+  await walk.getByLabel('Day').fill('2027-02-28');
+  await walk.getByRole('button', { name: 'Record', exact: true }).click();
+  await walk.waitFor({ state: 'detached' });
+  await page.goto(house.origin);
+  await page.getByText('After the space walk of flight day 117 grip and pressing wait').waitFor();
+  await tabTo(page, 'button', 'Record a look');
+  await page.keyboard.press('Enter');
+  await page.getByRole('textbox', { name: 'Who looked' }).waitFor();
+  expect(await barriers(page)).toEqual([]);
+  await page.keyboard.type('the crew medical officer');
+  await tabTo(page, 'button', 'Record the look');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+  await expect.poll(() => page.getByText('grip and pressing wait').count()).toBe(0);
+  expect(complaints()).toEqual([]);
+});
+
+test('the Desk says what the road asks for, each with the way to where it is done', async () => {
+  const { page, complaints } = watched;
+  await page.goto(house.origin);
+  await page.getByText(/Tests are due until L−92/).waitFor();
+  await tabTo(page, 'link', 'Type in');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog', { name: /^Record test/ }).waitFor();
   expect(complaints()).toEqual([]);
 });

@@ -78,14 +78,19 @@ const rowsOf = (placed: readonly Placed[]): readonly (readonly Placed[])[] => {
 
 const row = (looked: Looked, placed: readonly Placed[]): SheetRow => {
   const { known, road, reader, cards, today } = looked;
-  const newest = (placed[0] as Placed).item;
+  const { item: newest, card: like } = placed[0] as Placed;
+  const { title } = cardOf(like);
   const cells = new Map(
     placed.map(({ column, item, card }) => [column, sheetCell(item, card, linesOf(looked, card, item))]),
   );
   return {
     exercise: newest.exercise,
     name: newest.exerciseName,
-    cells: cards.map((card, column): SheetCell | null => cells.get(column) ?? leftOutCell(looked, card, newest)),
+    cells: cards.map(
+      (card, column): SheetCell | null =>
+        // A track may run through sessions of several titles: each leaves it out in its own row.
+        cells.get(column) ?? (cardOf(card).title === title ? leftOutCell(looked, card, newest) : null),
+    ),
     lastHere: lastHere(known, road, newest),
     estimate: estimateOf(known, reader, newest, today),
     rule: newest.kind === 'lift' ? showRule(newest, (increments) => shownLoad(increments, newest.increment)) : null,
