@@ -28,33 +28,45 @@ const openSheet = async (page: Page, person: string): Promise<void> => {
 
 const focused = (page: Page) => page.locator('[data-place]:focus');
 
+/** Opens somebody's sheet with the keyboard on the next session of a lift that can still be written. */
+const openAtLift = async (page: Page, person: string, lift: string): Promise<void> => {
+  await page.goto(`${house.origin}/people/${person}?lift=${lift}`);
+  await focused(page).waitFor();
+  for (let issued = 0; issued < 6; issued += 1) {
+    if ((await focused(page).innerText()).includes('can be issued')) return;
+    await page.keyboard.press('Control+ArrowRight');
+  }
+  throw new Error('No session of this lift can still be written.');
+};
+
 test('a session on the ground is written in shorthand, seen beside the line and signed, by keyboard alone', async () => {
   const { page, complaints } = watched;
-  await openSheet(page, 'wen-li-abara');
-  expect(await focused(page).innerText()).toContain('4×6 62.5');
+  await openAtLift(page, 'wen-li-abara', 'back-squat');
   await page.keyboard.press('e');
-  const line = page.getByRole('textbox', { name: /^Back squat, Monday 1 March/ });
+  const line = page.getByRole('textbox', { name: /^Back squat, / });
   await line.waitFor();
-  expect(await line.inputValue()).toBe('4 × 6 @ 78 %, rest 2:30');
+  expect(await line.inputValue()).toMatch(/^\d × \d+ @ .+, rest \d:\d\d$/);
   await page.keyboard.press('Control+A');
   await page.keyboard.type('3 x 5 @ 80');
   await page.getByText('say what 80 is').waitFor();
   expect(await barriers(page)).toEqual([]);
   expect(await page.getByRole('button', { name: 'Sign', exact: true }).isDisabled()).toBe(true);
   await page.keyboard.type(' %, rest 3:00');
-  await page.getByText('3×5 65.0 kg').waitFor();
+  await page
+    .locator('#line-outcome')
+    .getByText(/^3×5 \d+\.\d kg$/)
+    .waitFor();
   await page.keyboard.press('Enter');
-  await expect.poll(() => focused(page).innerText()).toContain('3×5 65.0');
+  await expect.poll(() => focused(page).innerText()).toContain('3×5');
   expect(complaints()).toEqual([]);
 });
 
 test('a digit on a cell begins to write it; Escape leaves everything as it was and gives the cell back', async () => {
   const { page, complaints } = watched;
-  await openSheet(page, 'wen-li-abara');
-  await page.keyboard.press('ArrowDown');
+  await openAtLift(page, 'wen-li-abara', 'deadlift');
   const before = await focused(page).innerText();
   await page.keyboard.press('5');
-  const line = page.getByRole('textbox', { name: /^Deadlift, Monday 1 March/ });
+  const line = page.getByRole('textbox', { name: /^Deadlift, / });
   expect(await line.inputValue()).toBe('5');
   await page.keyboard.type(' × 3 @ RPE 7');
   await page.getByText('5×3 start at').waitFor();
@@ -73,8 +85,7 @@ test('an issued card is not to be written, and says so', async () => {
 
 test('a lift is left out of one session with a reason', async () => {
   const { page, complaints } = watched;
-  await openSheet(page, 'wen-li-abara');
-  for (let row = 0; row < 3; row += 1) await page.keyboard.press('ArrowDown');
+  await openAtLift(page, 'wen-li-abara', 'bench-press');
   await page.keyboard.press('x');
   const dialog = page.getByRole('dialog', { name: 'Bench press: leave out' });
   await dialog.getByLabel('Reason').fill('no bench free');

@@ -32,11 +32,17 @@ const useSheetKeys = (
   edits: SheetEdits,
   setOpen: (open: Open) => void,
   write: () => void,
+  say: (says: string) => void,
 ): void => {
   const adjust = (change: 'hold' | 'back off' | 'keep' | 'leave out'): void =>
     standing?.cell ? setOpen(change) : undefined;
   useShortcut('e', write);
-  useShortcut('x', () => (isOnePlace(selection) ? adjust('leave out') : edits.leaveOut()));
+  const leaveOut = (): void => {
+    if (!isOnePlace(selection)) edits.leaveOut();
+    else if (standing?.cell?.line === null) say('What is issued, past or left out already stands as it is.');
+    else adjust('leave out');
+  };
+  useShortcut('x', leaveOut);
   useShortcut('h', () => adjust('hold'));
   useShortcut('b', () => adjust('back off'));
   useShortcut('k', () => adjust('keep'));
@@ -69,7 +75,7 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
     setTyped(digit);
     setOpen('write');
   };
-  useSheetKeys(range, standing, edits, setOpen, () => write(null));
+  useSheetKeys(range, standing, edits, setOpen, () => write(null), setSaid);
   const leave = (): void => {
     setOpen(null);
     focusCell(selection.cursor);
