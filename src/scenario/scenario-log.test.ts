@@ -11,7 +11,7 @@ import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { expect, test } from 'vitest';
 import { ADAEZE, ANSELM, INES, JOON_HO, KERTTU, MIRELA, NOOR, OONA, RAFAEL, TOMAS, WEN_LI, YUSUF } from './people.ts';
 import { scenarioLog } from './scenario-log.ts';
-import { STATION_MACHINE, TREADMILL } from './skerry-station.ts';
+import { LINDQVIST_HALL, STATION_MACHINE, TREADMILL } from './skerry-station.ts';
 
 const TODAY = isoDay('2027-03-01');
 const { writings, log } = scenarioLog(TODAY);
@@ -216,6 +216,16 @@ test('the treadmill aboard is out of service, and its return slipped by five day
   const until = corrected('catalogued').map(([, after]) => treadmill(after)?.outOfService?.until ?? null);
   expect(until).toEqual([addDays(TODAY, -2), addDays(TODAY, 3)]);
   expect(house.machines.get(TREADMILL.id)?.outOfService).toMatchObject({ until: addDays(TODAY, 3) });
+});
+
+test('one has two blocks of two hours a week, one travels to another hall', () => {
+  expect(ofKind(knownOf(ANSELM), 'available').map(({ minutes }) => minutes.filter((each) => each > 0))).toEqual([
+    [120, 120],
+  ]);
+  const [stay] = ofKind(knownOf(WEN_LI), 'stays');
+  const [away] = ofKind(knownOf(WEN_LI), 'set aside');
+  expect([stay?.site, away?.what]).toEqual([LINDQVIST_HALL.id, 'travel']);
+  expect(Number(away?.from)).toBeGreaterThanOrEqual(Number(stay?.from));
 });
 
 test('on the ground every house has something to run, ride or row on beside its bar', () => {

@@ -1,5 +1,6 @@
 import type { Day } from '#units/day.ts';
 import { byMoment } from '../moment.ts';
+import { calendarScript } from './calendar-script.ts';
 import { careScript } from './care-script.ts';
 import { houseScript } from './house-script.ts';
 import { limitScript } from './limit-script.ts';
@@ -34,4 +35,5 @@ const allEntries = (today: Day, seed: number): readonly ScriptEntry[] => [
   ...staminaScript(today, seed),
   ...outageScript(today),
   ...walkScript(today),
+  ...calendarScript(today),
 ];
