@@ -59,6 +59,8 @@ const everyDay = takeUp({
           basis: { kind: 'fraction', of: 0.78 },
           warmUps: [],
           sets: Array.from({ length: 4 }, () => ({ repetitions: 6, rest: 150 })),
+          tempo: null,
+          superset: null,
           reserve: 2,
           shouldFeel: [7, 8],
           source: 'a benchmark',

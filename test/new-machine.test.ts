@@ -57,6 +57,8 @@ const ON_THE_UNIT = takeUp({
             basis: { kind: 'fraction', of: 0.78 },
             warmUps: [],
             sets: Array.from({ length: 4 }, () => ({ repetitions: 6, rest: 120 })),
+            tempo: null,
+            superset: null,
             reserve: 2,
             shouldFeel: [7, 8],
             source: 'invented',

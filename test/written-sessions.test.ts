@@ -87,6 +87,14 @@ test('a top set, and lighter ones after it', () => {
   expect(setsOf(writtenSquat('top 4 @ 300 lb then 2 × 8 −10 %')).map(([load]) => load)).toEqual([300, 270, 270]);
 });
 
+test('a range of sets and of repetitions, sets that go on, a tempo', () => {
+  const ranged = writtenSquat('3–4 × 6–8, tempo 3-1-1');
+  const asked = { repetitions: 6, most: 8 };
+  expect(workSets(ranged)).toMatchObject([asked, asked, asked, { ...asked, optional: true }]);
+  expect(ranged.tempo).toEqual([3, 1, 1]);
+  expect(workSets(writtenSquat('6, 6, 6+')).map(({ orMore }) => orMore ?? false)).toEqual([false, false, true]);
+});
+
 test('warm-ups as written', () => {
   const warmUps = writtenSquat('w 2 × 5 @ 40 %, 4 × 6 @ 80 %').sets.filter((set) => set.kind === 'warm-up');
   expect(warmUps.map((set) => set.repetitions)).toEqual([5, 5]);
@@ -162,8 +170,8 @@ test('written over a hold it needs a reason, and says so', () => {
 });
 
 test.each([
-  ['3–4 × 6', /A card says one number/],
-  ['4 × 6, tempo 3-1-1', /tempo is not printed/],
+  ['w 2–3 × 5, 4 × 6', /warm-up says one number/],
+  ['4 × 30 s', /counts repetitions/],
   ['30 min @ 130 W', /Bouts of endurance/],
   ['4 × 6/side', /has no sides/],
   ['top 6 @ RPE 8 then 2 × 8 @ RPE 7', /measured from the first/],

@@ -1,7 +1,7 @@
 import type { Day } from '#units/day.ts';
 import { kilogramsOf, showEntered } from '#units/entered.ts';
 import { repetitions } from '#units/quantity.ts';
-import { liftsOf, type CardLift } from '#domain/card.ts';
+import { liftsOf, type CardLift, type CardSet } from '#domain/card.ts';
 import { capacityMachine, type Exercise } from '#domain/catalogue.ts';
 import type { CapacityKey } from '#domain/estimate.ts';
 import type { Fact, SetResult } from '#domain/fact.ts';
@@ -90,7 +90,7 @@ const readOne = (
   day: Day,
   item: CardLift,
   result: SetResult,
-  planned: number,
+  planned: CardSet,
 ): SetReading => {
   if (result.repetitions < 1) return { kind: 'unused', why: 'no repetition was completed' };
   const delivered = deliveredBy(known, item.machine, day, kilogramsOf(result.load));
@@ -101,10 +101,15 @@ const readOne = (
 
 const isInOneG = (known: Known, item: CardLift): boolean => known.house.machines.get(item.machine)?.gravity === '1 g';
 
-/** Repetitions missed: failure. Effort not recorded: the prescribed reserve, where there is one. */
-const reserveOfResult = (item: CardLift, result: SetResult, planned: number): ReserveReading => {
+/**
+ * Repetitions missed: failure, unless the set might have been left out. Effort not recorded: the prescribed reserve, where
+ * there is one; a set that was to go on as it went well says "at least" without the reserve that was left.
+ */
+const reserveOfResult = (item: CardLift, result: SetResult, planned: CardSet): ReserveReading => {
   if (result.effort) return reserveOf(result.effort);
-  if (result.repetitions < planned) return { kind: 'reported', reserve: repetitions(0) };
+  if (result.repetitions < planned.repetitions)
+    return planned.optional ? { kind: 'unknown' } : { kind: 'reported', reserve: repetitions(0) };
+  if (planned.orMore) return { kind: 'unknown' };
   return item.reserve === null ? { kind: 'unknown' } : { kind: 'prescribed', reserve: repetitions(item.reserve) };
 };
 
@@ -122,6 +127,6 @@ export const workSetResults = (card: IssuedCard, item: CardLift, results: readon
       const planned = item.sets[set.place];
       const result = results.find((each) => each.set === set.id);
       return planned?.kind === 'work' && result
-        ? [{ result, planned: planned.repetitions, increments: planned.load.increments, side: planned.side }]
+        ? [{ result, planned, increments: planned.load.increments, side: planned.side }]
         : [];
     });

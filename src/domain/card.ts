@@ -1,9 +1,11 @@
 import type { Day } from '#units/day.ts';
 import type { MassUnit } from '#units/mass.ts';
+import type { AskedSet } from './asked-sets.ts';
 import type { Setting } from './catalogue.ts';
 import type { Side } from './effort.ts';
 import type { BreathingRule } from './fact.ts';
 import type { ExerciseId, ItemId, MachineId, PersonId, ProgrammeVersionId, SessionId, TrackId } from './identity.ts';
+import type { Tempo } from './prescription.ts';
 import type { DrillWork } from './programme.ts';
 import type { Raise } from './raise.ts';
 
@@ -12,10 +14,9 @@ export type SetLoad =
   | { readonly kind: 'set'; readonly increments: number }
   | { readonly kind: 'start at'; readonly increments: number; readonly rpe: readonly [number, number] };
 
-export interface CardSet {
+export interface CardSet extends AskedSet {
   readonly kind: 'warm-up' | 'work';
   readonly load: SetLoad;
-  readonly repetitions: number;
   readonly side: Side | null;
   /** Seconds. */
   readonly rest: number;
@@ -58,6 +59,13 @@ export interface Ramp {
   readonly steps: number;
 }
 
+/** Lifts that are done in turn, a set of each, then the rest. */
+export interface Superset {
+  readonly letter: string;
+  /** Places of the others on the card. */
+  readonly inTurnWith: readonly number[];
+}
+
 interface AnyCardItem {
   readonly item: ItemId;
   readonly track: TrackId;
@@ -88,6 +96,9 @@ export interface CardLift extends AnyCardItem {
   readonly increment: string;
   readonly basis: 'fraction' | 'from last' | 'effort' | 'fixed';
   readonly sets: readonly CardSet[];
+  /** Null: as the exercise is usually done. */
+  readonly tempo: Tempo | null;
+  readonly superset: Superset | null;
   readonly reserve: number | null;
   readonly ramp: Ramp | null;
   readonly rule: SignedRule | null;

@@ -18,6 +18,8 @@ const item = (id: string, more: Partial<LiftItem> = {}): LiftItem => ({
   basis: { kind: 'fraction', of: 0.8 },
   warmUps: [],
   sets: [{ repetitions: 5, rest: 120 }],
+  tempo: null,
+  superset: null,
   reserve: null,
   shouldFeel: [7, 8],
   source: '',

@@ -51,7 +51,9 @@ const FIRST: ProgrammePhase = {
   name: 'first flight weeks',
   span: { first: { from: 'launch', days: 0 }, last: { from: 'launch', days: 13 } },
   deload: null,
-  sessions: [session('first', 'First day', 4, [itemFrom('Back squat 3 × 6 @ RPE 6', 'squat-first')])],
+  sessions: [
+    session('first', 'First day', 4, [itemFrom('A: Back squat 2–3 × 6–8 @ RPE 6, tempo 3-1-1', 'squat-first')]),
+  ],
 };
 const CONTENT: ProgrammeContent = {
   programme: idOf('flight'),
@@ -76,6 +78,12 @@ describe('an item', () => {
     ]);
     expect(withSquat(itemFrom('Back squat 4 × 6 @ 78 %, rest 3:00', 'squat', SQUAT))).toEqual([
       'main flight: Heavy day: back squat 4 × 6 @ 78 %, rest 2:30 → 4 × 6 @ 78 %, rest 3:00.',
+    ]);
+  });
+
+  test('is told where its sets become a range, where it gets a tempo and where it is done in turn', () => {
+    expect(withSquat(itemFrom('A1: Back squat 3–4 × 6–8 @ 78 %, tempo 3-1-1, rest 2:30', 'squat', SQUAT))).toEqual([
+      'main flight: Heavy day: back squat 4 × 6 @ 78 % → A1: 3–4 × 6–8 @ 78 %, tempo 3-1-1.',
     ]);
   });
 
@@ -168,8 +176,10 @@ const changedAt = (value: unknown, [key, ...path]: readonly (string | number)[])
 
 test('no change goes untold, and no change is told of the same content', () => {
   const { name, phases } = CONTENT;
-  // No deload and no last day are no numbers: what they become is told above.
-  const leaves = leavesOf({ name, phases }).filter((path) => !['deload', 'last'].includes(String(path.at(-1))));
+  // No deload, no last day and no tempo are no numbers: what they become is told above.
+  const leaves = leavesOf({ name, phases }).filter(
+    (path) => !['deload', 'last', 'tempo'].includes(String(path.at(-1))),
+  );
   expect(programmeDifference(CONTENT, structuredClone(CONTENT), CATALOGUE)).toEqual([]);
   fc.assert(
     fc.property(fc.constantFrom(...leaves), (path) => {

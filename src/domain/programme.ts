@@ -1,10 +1,11 @@
 import { addDays, type Day } from '#units/day.ts';
 import type { MassUnit } from '#units/mass.ts';
+import type { AskedSet } from './asked-sets.ts';
 import type { LooseKind, MachineKind } from './catalogue.ts';
 import { digestOf } from './digest.ts';
 import type { ExerciseId, ItemId, ProgrammeId, ProgrammeVersionId, SessionId, TrackId } from './identity.ts';
 import { dayOfAnchor, type MissionDates } from './mission-day.ts';
-import type { BoutIntensity } from './prescription.ts';
+import type { BoutIntensity, Tempo } from './prescription.ts';
 
 /** What a step rule adds, in each unit; brought to whole steps of the machine, at least one. */
 export interface StepRule {
@@ -18,8 +19,7 @@ export type LoadBasis =
   | { readonly kind: 'effort'; readonly rpe: readonly [number, number] }
   | { readonly kind: 'fixed'; readonly load: { readonly text: string; readonly unit: MassUnit } };
 
-export interface ProgrammeSet {
-  readonly repetitions: number;
+export interface ProgrammeSet extends AskedSet {
   /** Seconds of rest after the set. */
   readonly rest: number;
   /** Multiplies the load of the item, for sets after a heavier first one. */
@@ -57,6 +57,10 @@ export interface LiftItem extends AnyItem {
   readonly basis: LoadBasis;
   readonly warmUps: readonly WarmUpSet[];
   readonly sets: readonly ProgrammeSet[];
+  /** Null: as the exercise is usually done. */
+  readonly tempo: Tempo | null;
+  /** "A", "A1": lifts of a session with one letter are done in turn. */
+  readonly superset: string | null;
   /** Repetitions in reserve that the set is meant to leave; null where an RPE band says it. */
   readonly reserve: number | null;
 }

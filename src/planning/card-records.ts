@@ -1,7 +1,7 @@
 import type { Day } from '#units/day.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { CardId } from '#domain/identity.ts';
-import { liftsOf } from '#domain/card.ts';
+import { liftsOf, type CardSet } from '#domain/card.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import { ofKind, type Known } from '#domain/known.ts';
 import type { CardRecord, Delivery, Outcome } from '#domain/road.ts';
@@ -85,8 +85,10 @@ const outcomeOf = (
 const isWholeCardDone = (document: IssuedCard, trained: Fact<'trained'>): boolean =>
   piecesDone(document, trained) &&
   document.sets
-    .filter((set) => liftsOf(document.card).find((item) => item.item === set.item)?.sets[set.place]?.kind === 'work')
+    .filter((set) => mustBeDone(liftsOf(document.card).find((item) => item.item === set.item)?.sets[set.place]))
     .every((set) => trained.sets.some((result) => result.set === set.id && result.repetitions > 0));
+
+const mustBeDone = (set: CardSet | undefined): boolean => set?.kind === 'work' && !set.optional;
 
 /** Every bout and every set of a drill. */
 const piecesDone = ({ card }: IssuedCard, { pieces }: Fact<'trained'>): boolean =>

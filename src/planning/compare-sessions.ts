@@ -112,8 +112,10 @@ const isSameAsked = (a: CardItem, b: CardItem): boolean => JSON.stringify(askedO
 const askedOf = (item: CardItem): object => {
   const { exercise, shouldFeel } = item;
   switch (item.kind) {
-    case 'lift':
-      return { exercise, shouldFeel, machine: item.machine, sets: item.sets, reserve: item.reserve };
+    case 'lift': {
+      const { machine, sets, tempo, superset, reserve } = item;
+      return { exercise, shouldFeel, machine, sets, tempo, superset, reserve };
+    }
     case 'bouts': {
       const { machine, warmUpSeconds, bouts, coolDownSeconds, harness } = item;
       return { exercise, shouldFeel, machine, warmUpSeconds, bouts, coolDownSeconds, harness };

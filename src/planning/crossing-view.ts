@@ -1,5 +1,6 @@
 import { addDays, flightDay, type Day } from '#units/day.ts';
 import { roundedLoad } from '#units/rounding.ts';
+import { showSets } from '#domain/asked-sets.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { CrossingDetail, CrossingLift } from '#domain/crossing.ts';
 import type { ReplacementPolicy } from '#domain/decision.ts';
@@ -97,7 +98,7 @@ export const crossingOf = (
   return {
     exercise: id,
     name: ground.exercise.name,
-    prescription: `${ground.item.sets.length} × ${ground.item.sets[0]?.repetitions ?? 1} at ${Math.round(ground.fraction * 100)} % of ${ground.estimate.of === 1 ? 'the one-repetition maximum' : `the ${ground.estimate.of}-repetition maximum`}`,
+    prescription: `${showSets(ground.item.sets)} at ${Math.round(ground.fraction * 100)} % of ${ground.estimate.of === 1 ? 'the one-repetition maximum' : `the ${ground.estimate.of}-repetition maximum`}`,
     shareModel: ground.exercise.shareModel,
     bodyMass: { kilograms: ground.mass, says: ground.massSays },
     workShare: sharesOf(context, ground.exercise).work,

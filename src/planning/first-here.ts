@@ -2,6 +2,7 @@ import { repetitions } from '#units/quantity.ts';
 import { ofKind } from '#domain/known.ts';
 import { fractionAllowing } from '#science/strength/repetition-maximum.ts';
 import type { PlanContext } from './plan-context.ts';
+import { plannedRepetitions } from './planned-repetitions.ts';
 import { tracksOf, type Progress } from './progress.ts';
 import type { ItemAt } from './target.ts';
 
@@ -26,6 +27,6 @@ export const isFirstHere = ({ known }: PlanContext, progress: Progress, at: Item
 
 /** What the planned repetitions allow with so many left, of the maximum of so many repetitions. */
 export const fractionFirstHere = ({ item }: ItemAt, of: number): number => {
-  const planned = item.sets[0]?.repetitions ?? 1;
+  const planned = plannedRepetitions(item);
   return fractionAllowing(repetitions(planned + LEFT_IN_RESERVE)) / fractionAllowing(repetitions(of));
 };

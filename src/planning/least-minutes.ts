@@ -1,5 +1,6 @@
+import { secondsOfTempo } from '#domain/asked-sets.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
-import type { DrillWork, ProgrammeItem } from '#domain/programme.ts';
+import type { DrillWork, LiftItem, ProgrammeItem } from '#domain/programme.ts';
 
 const SECONDS_PER_MINUTE = 60;
 
@@ -16,7 +17,7 @@ const secondsOfItem = (item: ProgrammeItem, exercise: Exercise): number => {
   const sides = exercise.perSide ? 2 : 1;
   switch (item.kind) {
     case 'lift':
-      return sides * sum(item.sets.map(({ repetitions, rest }) => repetitions * exercise.secondsPerRepetition + rest));
+      return sides * secondsOfLift(item, exercise);
     case 'bouts':
       // After the last bout comes the cooling down, not the easy time between bouts.
       return (
@@ -28,6 +29,13 @@ const secondsOfItem = (item: ProgrammeItem, exercise: Exercise): number => {
     case 'drill':
       return sides * sum(item.sets.map(({ work, rest }) => secondsOfWork(work, exercise) + rest));
   }
+};
+
+/** Of a range the least. */
+const secondsOfLift = ({ sets, tempo }: LiftItem, { secondsPerRepetition }: Exercise): number => {
+  const each = tempo ? secondsOfTempo(tempo) : secondsPerRepetition;
+  const must = sets.filter(({ optional }) => !optional);
+  return sum(must.map(({ repetitions, rest }) => repetitions * each + rest));
 };
 
 const secondsOfWork = (work: DrillWork, { secondsPerRepetition }: Exercise): number => {

@@ -1,6 +1,8 @@
-import type { CardBouts, CardDrill, CardItem, CardLift, CardMinutes } from '#domain/card.ts';
+import { mostOf, secondsOfTempo } from '#domain/asked-sets.ts';
+import type { CardBouts, CardDrill, CardItem, CardLift, CardMinutes, CardSet } from '#domain/card.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { DrillWork } from '#domain/programme.ts';
+import { turnsOf } from './supersets.ts';
 
 const SECONDS_PER_MINUTE = 60;
 
@@ -12,7 +14,7 @@ export interface Means {
 
 /**
  * True minutes of a session: set-up and stow of every machine once, every set and bout with its rest, load changes, changes
- * of exercise.
+ * of exercise. Of a range the most; the rest of a superset once.
  */
 export const sessionMinutes = (
   items: readonly CardItem[],
@@ -22,17 +24,16 @@ export const sessionMinutes = (
   const label = (what: string, { name }: Machine): string =>
     machines.length === 1 ? what : `${what}, ${name.toLowerCase()}`;
   const before = new Set<Machine>();
+  const own = minutesByItem(items, meansOf);
   const parts = items.flatMap((item): readonly CardMinutes[] => {
-    const { exercise, machine } = meansOf(item);
+    const { machine } = meansOf(item);
     const isFirst = machine !== null && !before.has(machine);
     if (machine) before.add(machine);
-    const change = machine && !isFirst ? machine.minutes.changeExercise : 0;
-    const own = itemMinutes(item, exercise, machine) + change;
     return [
       ...(machine && isFirst
         ? [{ label: label('set up', machine), minutes: machine.minutes.setUp, overhead: true }]
         : []),
-      { label: item.exerciseName.toLowerCase(), minutes: own, overhead: false },
+      { label: item.exerciseName.toLowerCase(), minutes: own.get(item) ?? 0, overhead: false },
     ];
   });
   return [
@@ -41,10 +42,39 @@ export const sessionMinutes = (
   ];
 };
 
-const itemMinutes = (item: CardItem, exercise: Exercise, machine: Machine | null): number => {
+/** What a machine was last used for, and under which load. */
+interface Standing {
+  readonly item: CardItem;
+  readonly increments: number | null;
+}
+
+/** Turn by turn: who comes back to a machine that another exercise stands on changes it, and its load, each time. */
+const minutesByItem = (
+  items: readonly CardItem[],
+  meansOf: (item: CardItem) => Means,
+): ReadonlyMap<CardItem, number> => {
+  const minutes = new Map<CardItem, number>();
+  const standing = new Map<Machine, Standing>();
+  for (const { item, sets } of turnsOf(items)) {
+    const { exercise, machine } = meansOf(item);
+    const before = machine ? standing.get(machine) : undefined;
+    const own = before?.item === item ? before : null;
+    const change = machine && before && !own ? machine.minutes.changeExercise : 0;
+    const changes = machine ? loadChanges(sets, own?.increments ?? null) * machine.minutes.changeLoad : 0;
+    minutes.set(item, (minutes.get(item) ?? 0) + turnMinutes(item, sets, exercise) + change + changes);
+    const isUsed = item.kind !== 'lift' || sets.length > 0;
+    if (machine && isUsed) standing.set(machine, { item, increments: sets.at(-1)?.load.increments ?? null });
+  }
+  return minutes;
+};
+
+const loadChanges = (sets: readonly CardSet[], before: number | null): number =>
+  sets.filter(({ load }, place) => load.increments !== (sets[place - 1]?.load.increments ?? before)).length;
+
+const turnMinutes = (item: CardItem, sets: readonly CardSet[], exercise: Exercise): number => {
   switch (item.kind) {
     case 'lift':
-      return liftMinutes(item, exercise, machine);
+      return sets.reduce((sum, set) => sum + secondsOfSet(set, item, exercise), 0) / SECONDS_PER_MINUTE;
     case 'bouts':
       return boutsMinutes(item);
     case 'drill':
@@ -52,12 +82,13 @@ const itemMinutes = (item: CardItem, exercise: Exercise, machine: Machine | null
   }
 };
 
-const liftMinutes = ({ sets }: CardLift, exercise: Exercise, machine: Machine | null): number => {
-  const seconds = sets.reduce((sum, set) => sum + set.repetitions * exercise.secondsPerRepetition + set.rest, 0);
-  const changes = sets.filter(
-    (set, place) => place === 0 || set.load.increments !== sets[place - 1]?.load.increments,
-  ).length;
-  return seconds / SECONDS_PER_MINUTE + changes * (machine?.minutes.changeLoad ?? 0);
+/** A set that goes on as it goes well is given so many repetitions more: of what people leave they tell five apart at most. */
+const MORE_REPETITIONS = 5;
+
+/** The most that a set may take; a set that may be left out has its time too. */
+const secondsOfSet = (set: CardSet, { tempo }: CardLift, { secondsPerRepetition }: Exercise): number => {
+  const most = mostOf(set) + (set.orMore ? MORE_REPETITIONS : 0);
+  return most * (tempo ? secondsOfTempo(tempo) : secondsPerRepetition) + set.rest;
 };
 
 /** After the last bout comes the cooling down, not the easy time between bouts. */

@@ -9,6 +9,7 @@ import { capped, effortCap, restrictedSays } from './effort-cap.ts';
 import { FIRST_HERE_FEELS, FIRST_HERE_SAYS, isFirstHere } from './first-here.ts';
 import { isShoulderRuleDay, limitIncrements, limitsOn, shoulderEvidence, type Limit } from './limits.ts';
 import { machineSteps, restrictionsOn, type MachineSteps, type PlanContext } from './plan-context.ts';
+import { plannedRepetitions } from './planned-repetitions.ts';
 import { trackState, type Progress } from './progress.ts';
 import { raiseOf } from './raise-of.ts';
 import { setReckoning } from './rows.ts';
@@ -48,7 +49,7 @@ export const planItem = (context: PlanContext, progress: Progress, at: ItemAt): 
     );
   if (isLeastTooHeavy(at, reached.target, loads))
     return leftOut(
-      `left out: the lightest load here, ${at.machine.least} ${at.machine.unit}, is more than ${at.item.sets[0]?.repetitions ?? 1} repetitions allow`,
+      `left out: the lightest load here, ${at.machine.least} ${at.machine.unit}, is more than ${plannedRepetitions(at.item)} repetitions allow`,
     );
   return { kind: 'item', item: cardItem(context, progress, at, reached.target, loads) };
 };
@@ -212,6 +213,8 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
     last: lastText(context, progress, at),
     cues: at.exercise.cues,
     sets: setsOf(at, target, loads, cap),
+    tempo: at.item.tempo,
+    superset: at.item.superset === null ? null : { letter: at.item.superset, inTurnWith: [] },
     // On the way up the load leaves more in reserve than the programme means: an unrecorded effort says only "at least".
     reserve: target.basis === 'effort' || ramping || cap !== null ? null : at.item.reserve,
     shouldFeel: capped(at.item.shouldFeel, leastOf(cap, ramping ? RAMP_FEELS : null)),
@@ -252,13 +255,12 @@ const setsOf = (at: ItemAt, target: Target, loads: Loads, cap: number | null): r
   );
   return [
     ...warmUps,
-    ...work.flatMap((set) =>
+    ...work.flatMap(({ loadBy, ...asked }) =>
       sides.map(([side, increments]) => ({
+        ...asked,
         kind: 'work' as const,
-        load: load(set.loadBy === undefined ? increments : warmUpIncrements(increments, set.loadBy, target.steps)),
-        repetitions: set.repetitions,
+        load: load(loadBy === undefined ? increments : warmUpIncrements(increments, loadBy, target.steps)),
         side,
-        rest: set.rest,
       })),
     ),
   ];
@@ -306,14 +308,14 @@ const overAllowed = (at: ItemAt, target: Target, trueFraction: number | null): r
   const ratio = trueFraction === null ? 0 : trueFraction / allowedFraction(at, target);
   return ratio > 1
     ? [
-        `by the segment model ${Math.round(ratio * 100)} % of the maximum for ${at.item.sets[0]?.repetitions ?? 1} repetitions`,
+        `by the segment model ${Math.round(ratio * 100)} % of the maximum for ${plannedRepetitions(at.item)} repetitions`,
       ]
     : [];
 };
 
 /** What the planned repetitions allow, as a fraction of the maximum that the estimate is of. */
 export const allowedFraction = (at: ItemAt, target: Target): number => {
-  const most = fractionAllowing(repetitions(at.item.sets[0]?.repetitions ?? 1));
+  const most = fractionAllowing(repetitions(plannedRepetitions(at.item)));
   const of = target.estimate?.of ?? 1;
   return of === 1 ? most : fraction(most / fractionAllowing(repetitions(of)));
 };

@@ -3,6 +3,7 @@ import type { PolicyOption } from '#domain/crossing.ts';
 import type { ReplacementPolicy } from '#domain/decision.ts';
 import { fractionAllowing } from '#science/strength/repetition-maximum.ts';
 import { crossSet, loadText, type CrossingGround } from './crossing-view.ts';
+import { plannedRepetitions } from './planned-repetitions.ts';
 import { replacementPolicy, shareByPolicy, sharesOf } from './plan-context.ts';
 
 const OFFERED: readonly {
@@ -37,7 +38,7 @@ export const policyOptions = (ground: CrossingGround): readonly PolicyOption[] =
 };
 
 const cautionsOf = (ground: CrossingGround, trueFraction: number): readonly string[] => {
-  const count = ground.item.sets[0]?.repetitions ?? 1;
+  const count = plannedRepetitions(ground.item);
   const allowed = fractionAllowing(repetitions(count)) / fractionAllowing(repetitions(ground.estimate.of));
   const percent = Math.round((trueFraction / allowed) * 100);
   return trueFraction > allowed

@@ -2,6 +2,7 @@ import type { Side } from '#domain/effort.ts';
 import type { Raise } from '#domain/raise.ts';
 import { massInFlight, sharesOf, type PlanContext } from './plan-context.ts';
 import { allowedFraction, whyHeld } from './plan-item.ts';
+import { plannedRepetitions } from './planned-repetitions.ts';
 import { trackState, type Progress } from './progress.ts';
 import { trackOf, type ItemAt, type Target } from './target.ts';
 
@@ -106,7 +107,7 @@ const cautionsOf = (
   return [
     ...(over > 1
       ? [
-          `By the segment model this is ${Math.round(over * 100)} % of the maximum for ${at.item.sets[0]?.repetitions ?? 1} repetitions.`,
+          `By the segment model this is ${Math.round(over * 100)} % of the maximum for ${plannedRepetitions(at.item)} repetitions.`,
         ]
       : []),
     ...(reason ? [`More than ${Math.round(most * 100)} % at the bar in one step: type the reason.`] : []),

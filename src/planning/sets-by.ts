@@ -1,4 +1,4 @@
-import type { ProgrammeItem } from '#domain/programme.ts';
+import type { ProgrammeItem, ProgrammeSet } from '#domain/programme.ts';
 import type { StandingAdjustment } from './adjustments.ts';
 
 /** An item with as many sets or bouts more or fewer as signatures say; one is always left, and new ones are like the last. */
@@ -9,7 +9,13 @@ export const withSetsBy = (item: ProgrammeItem, adjustments: readonly StandingAd
 };
 
 const setsCounted = (item: Exclude<ProgrammeItem, { readonly kind: 'bouts' }>, by: number): ProgrammeItem =>
-  item.kind === 'lift' ? { ...item, sets: counted(item.sets, by) } : { ...item, sets: counted(item.sets, by) };
+  item.kind === 'lift' ? { ...item, sets: countedLifts(item.sets, by) } : { ...item, sets: counted(item.sets, by) };
+
+/** More sets are more that must be: they stand before those that may be left out. */
+const countedLifts = (sets: readonly ProgrammeSet[], by: number): readonly ProgrammeSet[] => {
+  const last = sets.findLastIndex(({ optional }) => !optional);
+  return by < 0 || last < 0 ? counted(sets, by) : [...counted(sets.slice(0, last + 1), by), ...sets.slice(last + 1)];
+};
 
 const counted = <Part>(parts: readonly Part[], by: number): readonly Part[] => {
   const last = parts.at(-1);

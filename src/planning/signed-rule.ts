@@ -1,5 +1,7 @@
 import { kilograms, fraction, machineLoad } from '#units/quantity.ts';
+import { mostInAll } from '#domain/asked-sets.ts';
 import type { LoadLimit, SignedRule } from '#domain/card.ts';
+import type { LiftItem } from '#domain/programme.ts';
 import { barEquivalent } from '#science/crossing/crossing.ts';
 import { massInFlight, sharesOf, type PlanContext } from './plan-context.ts';
 import { incrementsNotOver, ruleIncrements, type ItemAt, type Target } from './target.ts';
@@ -30,9 +32,15 @@ export const signedRule = (
   };
   const up =
     neverOver >= increments + add
-      ? `add ${show(add)} next time if all repetitions at RPE ${rule.rpeAtMost} or less and no discomfort of ${rule.discomfortBelow} or more, once a week; never over ${show(neverOver)}; `
+      ? `add ${show(add)} next time if ${allOf(at.item.sets)} at RPE ${rule.rpeAtMost} or less and no discomfort of ${rule.discomfortBelow} or more, once a week; never over ${show(neverOver)}; `
       : `stay at ${show(increments)}; `;
   return { ...rule, says: `${up}take up to ${show(takeOff)} off if it feels wrong and write why` };
+};
+
+/** First repetitions, then load: of a range the most, in every set (double progression, common practice). */
+const allOf = (sets: LiftItem['sets']): string => {
+  const most = mostInAll(sets);
+  return most === null ? 'all repetitions' : `${most} in every set`;
 };
 
 /** The load at which the bar-equivalent has gone up by the most that one signature covers. */

@@ -2,6 +2,7 @@ import type { Day } from '#units/day.ts';
 import { kilogramsOf, numberOf } from '#units/entered.ts';
 import { kilogramsPer } from '#units/mass.ts';
 import { workSetResults } from '#assessing/card-evidence.ts';
+import { mostOf } from '#domain/asked-sets.ts';
 import { liftsOf, type CardLift } from '#domain/card.ts';
 import { ratingOf, type Side } from '#domain/effort.ts';
 import type { Fact, Sequence, SetResult } from '#domain/fact.ts';
@@ -36,7 +37,10 @@ interface SideResult {
   readonly side: Side | null;
   readonly planned: number;
   readonly done: number;
+  /** Of what must be, of a range the least. */
   readonly complete: boolean;
+  /** Every set that was done reached the most of its range. */
+  readonly full: boolean;
   readonly repetitions: readonly number[];
   /** Highest rating over the work sets; null where one of them has none. */
   readonly rating: number | null;
@@ -76,7 +80,8 @@ const sideResults = (card: IssuedCard, item: CardLift, results: readonly SetResu
     const done = sets.filter((set) => set.side === side);
     if (done.length === 0) return [];
     const planned = Math.max(...done.map((set) => set.increments));
-    const plannedSets = item.sets.filter((set) => set.kind === 'work' && set.side === side).length;
+    const must = item.sets.filter((set) => set.kind === 'work' && set.side === side && !set.optional).length;
+    const mustDone = done.filter((set) => !set.planned.optional);
     const ratings = done.map(({ result }) => (result.effort ? ratingOf(result.effort) : null));
     return {
       side,
@@ -85,7 +90,8 @@ const sideResults = (card: IssuedCard, item: CardLift, results: readonly SetResu
         item,
         done.map(({ result }) => incrementsOf(item, result)),
       ),
-      complete: done.length === plannedSets && done.every((set) => set.result.repetitions >= set.planned),
+      complete: mustDone.length === must && mustDone.every((set) => set.result.repetitions >= set.planned.repetitions),
+      full: done.every((set) => set.result.repetitions >= mostOf(set.planned)),
       repetitions: done.map((set) => set.result.repetitions),
       rating: ratings.some((rating) => rating === null) ? null : Math.max(...ratings.map((rating) => rating ?? 0)),
     };
@@ -144,6 +150,10 @@ export const takeDiscomfort = (
   }
 };
 
+/**
+ * A step of the ramps is earned by what must be. The step rule adds only where the most of every range was reached: first
+ * repetitions, then load (double progression, common practice).
+ */
 const takeEarned = (known: Known, progress: Progress, result: ItemResult): void => {
   const { item, trained, pain, sides } = result;
   const lift = liftState(progress, item.exercise);
@@ -158,7 +168,8 @@ const takeEarned = (known: Known, progress: Progress, result: ItemResult): void 
     lift.earnedBy.push(trained.id);
   if (!clean && item.ramp !== null) lift.earnedBy = lift.earnedBy.filter((fact) => fact !== trained.id);
   if (item.leading && !result.card.card.deload)
-    lift.ruleEarnedBy = clean && rating <= policies.ruleRpeAtMost ? [trained.id] : [];
+    lift.ruleEarnedBy =
+      clean && sides.every(({ full }) => full) && rating <= policies.ruleRpeAtMost ? [trained.id] : [];
 };
 
 /**

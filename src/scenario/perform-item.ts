@@ -1,3 +1,4 @@
+import { mostOf } from '#domain/asked-sets.ts';
 import type { CardLift, CardSet } from '#domain/card.ts';
 import type { Side } from '#domain/effort.ts';
 import type { ExerciseId } from '#domain/identity.ts';
@@ -78,7 +79,7 @@ const performSet = (
   const maximum = maximumOn(person, item.exercise, day, set.side) * Math.exp(SET_SPREAD * normal(random));
   const earlier = before.filter((one) => one.side === set.side).length;
   const possible = truePossible(maximum, bar, earlier);
-  const repetitions = Math.min(set.repetitions, Math.floor(possible));
+  const repetitions = Math.min(mostOf(set), Math.floor(possible));
   return { place, increments, repetitions, reserve: possible - repetitions, side: set.side };
 };
 

@@ -83,6 +83,8 @@ const shared = ({ track, leading, exercise, priority, warmUps }: ProgrammeLine) 
   leading,
   exercise: exercise.id,
   machineKind: 'resistive machine' as const,
+  tempo: null,
+  superset: null,
   priority,
   warmUps,
 });

@@ -51,6 +51,8 @@ const itemOf = (
   basis,
   warmUps: [],
   sets: [1, 2, 3].map(() => ({ repetitions: 8, rest: 90 })),
+  tempo: null,
+  superset: null,
   reserve: null,
 });
 

@@ -78,6 +78,8 @@ const ITEM: CardLift = {
     { kind: 'warm-up', load: { kind: 'set', increments: 135 }, repetitions: 5, side: null, rest: 60 },
     { kind: 'work', load: { kind: 'start at', increments: 270, rpe: [6, 7] }, repetitions: 6, side: 'left', rest: 120 },
   ],
+  tempo: null,
+  superset: null,
   reserve: 2,
   shouldFeel: [6, 7],
   ramp: { effort: 0.9, share: 0.8, effortStep: 2, shareStep: 2, steps: 5 },

@@ -21,7 +21,7 @@ import type {
   TrackId,
 } from '#domain/identity.ts';
 import { z } from 'zod';
-import { drillWork } from './programme.schema.ts';
+import { askedSet, drillWork, isRange, RANGE_SAYS, supersetLetter, tempo } from './programme.schema.ts';
 import { asLiftWhereUnsaid, record } from './record.schema.ts';
 import { breathingRule } from './breathing.schema.ts';
 import { setting } from './catalogue.schema.ts';
@@ -46,10 +46,11 @@ const setLoad = z.discriminatedUnion(
 const cardSet = record({
   kind: choice(['warm-up', 'work']),
   load: setLoad,
+  ...askedSet,
   repetitions: wholeFrom(0, 1000),
   side: side.nullable(),
   rest: numberFrom(0, 3600),
-}) satisfies z.ZodType<CardSet>;
+}).refine(isRange, RANGE_SAYS) satisfies z.ZodType<CardSet>;
 
 const loadLimit = record({
   kind: choice([
@@ -116,6 +117,11 @@ const lift = record({
   carriedAtShoulders: yesOrNo,
   basis: choice(['fraction', 'from last', 'effort', 'fixed']),
   sets: listUpTo(100, cardSet),
+  /** The first cards knew neither. */
+  tempo,
+  superset: record({ letter: supersetLetter, inTurnWith: listUpTo(100, place) })
+    .nullable()
+    .default(null),
   reserve: finite.nullable(),
   ramp: ramp.nullable(),
   rule: rule.nullable(),

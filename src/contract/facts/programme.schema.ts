@@ -13,6 +13,7 @@ import {
   type ProgrammeSession,
   type ProgrammeVersion,
 } from '#domain/programme.ts';
+import type { AskedRepetitions } from '#domain/asked-sets.ts';
 import { z } from 'zod';
 import { asLiftWhereUnsaid, record } from './record.schema.ts';
 import { boutIntensity } from './prescription.schema.ts';
@@ -55,13 +56,32 @@ const rest = numberFrom(0, 3600);
 const seconds = numberFrom(1, 14_400);
 const idle = numberFrom(0, 14_400);
 
+const count = wholeFrom(0, 20);
+/** The first programmes knew none. */
+export const tempo = z.tuple([count, count, count], { error: 'seconds down, held and up' }).nullable().default(null);
+export const supersetLetter = z.string().regex(/^[A-H]\d?$/, { error: 'a letter from A to H, with a digit or none' });
+
+/** How many repetitions a set asks for, and whether it may be left out. */
+export const askedSet = {
+  repetitions,
+  most: repetitions.exactOptional(),
+  orMore: z.literal(true, { error: 'true, or not there' }).exactOptional(),
+  optional: z.literal(true, { error: 'true, or not there' }).exactOptional(),
+};
+export const isRange = ({ repetitions: least, most }: AskedRepetitions): boolean => most === undefined || most > least;
+export const RANGE_SAYS = { error: 'a range of repetitions, the smaller number first', path: ['most'] };
+
+const programmeSet = record({ ...askedSet, rest, loadBy: fraction.exactOptional() }).refine(isRange, RANGE_SAYS);
+
 const lift = record({
   ...anyItem,
   kind: z.literal('lift'),
   leading: z.boolean({ error: 'true or false' }),
   basis: loadBasis,
   warmUps: listUpTo(20, record({ of: fraction, repetitions })),
-  sets: listUpTo(100, record({ repetitions, rest, loadBy: fraction.exactOptional() })),
+  sets: listUpTo(100, programmeSet),
+  tempo,
+  superset: supersetLetter.nullable().default(null),
   reserve: numberFrom(0, 20).nullable(),
 }) satisfies z.ZodType<LiftItem>;
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { Exercise } from '../catalogue.ts';
 import { idOf } from '../identity.ts';
-import type { BoutIntensity } from '../prescription.ts';
+import type { BoutIntensity, Tempo } from '../prescription.ts';
 import {
   ITEM_CONDITIONS,
   type BoutsItem,
@@ -51,19 +51,33 @@ const basis: fc.Arbitrary<LoadBasis> = fc.oneof(
   }),
 );
 
+/** "4 × 6", "3–4 × 6–8", "6+": so many that must be, so many more that may be left out. */
+const setGroup = fc.record({
+  repetitions: whole(1, 60),
+  more: fc.oneof(fc.constant(0), whole(1, 40)),
+  orMore: fc.boolean(),
+  must: whole(1, 3),
+  may: fc.oneof(fc.constant(0), whole(1, 2)),
+  by: hundredth(40, 99),
+});
+
 const liftSets = fc
-  .tuple(
-    fc.array(fc.record({ repetitions: whole(1, 100), by: hundredth(40, 99) }), { minLength: 1, maxLength: 5 }),
-    rest,
-    fc.boolean(),
-  )
-  .map(([sets, seconds, heavyFirst]) =>
-    sets.map(({ repetitions, by }, place) => ({
-      repetitions,
-      rest: seconds,
-      ...(heavyFirst && place > 0 ? { loadBy: by } : {}),
-    })),
+  .tuple(fc.array(setGroup, { minLength: 1, maxLength: 4 }), rest, fc.boolean())
+  .map(([groups, seconds, heavyFirst]) =>
+    groups.flatMap(({ repetitions, more, orMore, must, may, by }, place) =>
+      Array.from({ length: must + may }, (_, count) => ({
+        repetitions,
+        ...(more > 0 ? { most: repetitions + more } : {}),
+        ...(orMore ? { orMore: true as const } : {}),
+        ...(count < must ? {} : { optional: true as const }),
+        rest: seconds,
+        ...(heavyFirst && place > 0 ? { loadBy: by } : {}),
+      })),
+    ),
   );
+
+const tempo: fc.Arbitrary<Tempo | null> = fc.option(fc.tuple(whole(0, 20), whole(0, 20), whole(0, 20)));
+const superset = fc.option(fc.stringMatching(/^[A-H][1-9]?$/));
 
 export const anyLift = (exercise: Exercise): fc.Arbitrary<LiftItem> =>
   fc.record({
@@ -73,6 +87,8 @@ export const anyLift = (exercise: Exercise): fc.Arbitrary<LiftItem> =>
     basis,
     warmUps: fc.array(fc.record({ of: hundredth(30, 90), repetitions: whole(1, 10) }), { maxLength: 3 }),
     sets: liftSets,
+    tempo,
+    superset,
     reserve: fc.option(whole(0, 9)),
   });
 

@@ -4,7 +4,7 @@ import type { DrillItem, DrillSet, DrillWork, HandTarget } from '../programme.ts
 import type { Bouts } from './bouts-line.ts';
 import { told, type Told } from './line-problem.ts';
 import { restOf } from './lift-line.ts';
-import { setRefusals, type Sets } from './set-groups.ts';
+import { drillRefusals, type Sets } from './set-groups.ts';
 
 /** What a line says of a drill; a rest or a band of effort that it does not name is null. */
 export interface WrittenDrill {
@@ -35,7 +35,7 @@ export const drillOfSets = (written: Sets, exercise: Exercise): Told<WrittenDril
     ),
   );
   return told({ work, target: null, rest, rpe: band ? [band.least, band.most] : null }, [
-    ...setRefusals(written, exercise),
+    ...drillRefusals(written, exercise),
     ...(groups.some(({ warmUp, top }) => warmUp || top) ? ['A drill has no warm-up and no top set.'] : []),
     ...(loaded ? ['No machine loads this: write 3 × 10, 3 × 30 s, or how it should feel, such as @ RPE 6.'] : []),
   ]);

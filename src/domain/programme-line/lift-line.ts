@@ -1,8 +1,8 @@
 import type { Exercise } from '../catalogue.ts';
-import type { SetGroup, SetIntensity, Span, TypedLoad } from '../prescription.ts';
+import { isOne, type SetGroup, type SetIntensity, type Span, type TypedLoad } from '../prescription.ts';
 import type { LiftItem, LoadBasis, ProgrammeSet, StepRule } from '../programme.ts';
 import { told, type Told } from './line-problem.ts';
-import { groupsOf, setRefusals, targetRefusals, warmUpsOf, workSetsOf, type Sets } from './set-groups.ts';
+import { groupsOf, liftRefusals, targetRefusals, warmUpsOf, workSetsOf, type Sets } from './set-groups.ts';
 
 /** +5 lb lower body, +2.5 lb upper body, or the machine's least step (common practice; the kg beside them likewise). */
 export const USUAL_RULES: Readonly<Record<Exercise['bodyPart'], StepRule>> = {
@@ -16,9 +16,9 @@ export const USUAL_RULES: Readonly<Record<Exercise['bodyPart'], StepRule>> = {
  */
 export const prescriptionOfLift = (item: LiftItem, { perSide }: Pick<Exercise, 'perSide'>): Sets => ({
   kind: 'sets',
-  superset: null,
+  superset: item.superset,
   groups: groupsOf(item.sets, targetOf(item), perSide),
-  tempo: null,
+  tempo: item.tempo,
   rest: restOf(item.sets),
 });
 
@@ -61,7 +61,7 @@ export const restOf = (sets: readonly { readonly rest: number }[]): number | nul
 /** A lift as a line writes it anew: what the line does not change stays as it was. */
 export const liftAsWritten = (before: LiftItem, exercise: Exercise, written: Sets): Told<LiftItem> => {
   const work = written.groups.filter((group) => !group.warmUp);
-  const says = [...setRefusals(written, exercise), ...holdRefusals(written), ...targetRefusals(work)];
+  const says = [...liftRefusals(written, exercise), ...targetRefusals(work), ...oneLoadRefusals(work)];
   const [first] = work;
   if (!first || says.length > 0) return told(before, says);
   const was = prescriptionOfLift(before, exercise);
@@ -72,15 +72,20 @@ export const liftAsWritten = (before: LiftItem, exercise: Exercise, written: Set
       ...(isSameTarget(first, was.groups[0]) ? {} : newTarget(before, exercise, first)),
       warmUps: warmUps.length > 0 ? warmUpsOf(warmUps, first) : before.warmUps,
       sets: setsAsWritten(before.sets, was, work, written.rest),
+      tempo: written.tempo,
+      superset: written.superset,
     },
     [],
   );
 };
 
-const holdRefusals = ({ groups }: Sets): readonly string[] =>
-  groups.some(({ each }) => each.kind === 'hold')
-    ? ['A lift under a load counts repetitions: write 3 × 8, not seconds.']
-    : [];
+/** A programme is for every machine of a kind, whatever it shows. */
+const oneLoadRefusals = (groups: readonly SetGroup[]): readonly string[] => [
+  ...(groups.some(({ intensity }) => intensity?.kind === 'of maximum' && !isOne(intensity.of))
+    ? ['A card says one load: write 80 % where the line says 75–80 %.']
+    : []),
+  ...(groups[0]?.load && groups[0].load.unit === null ? ['Say kg or lb after the load, such as 100 kg × 5.'] : []),
+];
 
 /** Rests may differ from set to set; the line names the first, and changes all where it changes. */
 const setsAsWritten = (
@@ -126,7 +131,7 @@ const basisOf = ({ basis }: LiftItem, { bodyPart }: Exercise, intensity: SetInte
 };
 
 /** Two in reserve is RPE 8 (Zourdos 2016). */
-const bandOf = (intensity: SetIntensity | null): readonly [number, number] | null => {
+export const bandOf = (intensity: SetIntensity | null): readonly [number, number] | null => {
   if (intensity?.kind === 'RPE') return [intensity.rating.least, intensity.rating.most];
   return intensity?.kind === 'in reserve' ? ratingsOf(intensity.repetitions) : null;
 };
@@ -136,9 +141,12 @@ const ratingsOf = ({ least, most }: Span): readonly [number, number] => [
   Math.max(1, 10 - least),
 ];
 
+/** One number in reserve, as a line says it; null where it says none, or several. */
+export const reserveSaid = (intensity: SetIntensity | null): number | null =>
+  intensity?.kind === 'in reserve' && isOne(intensity.repetitions) ? intensity.repetitions.least : null;
+
 const reserveOf = ({ basis, reserve }: LiftItem, intensity: SetIntensity | null): number | null => {
-  if (intensity?.kind === 'in reserve')
-    return intensity.repetitions.least === intensity.repetitions.most ? intensity.repetitions.least : null;
+  if (intensity?.kind === 'in reserve') return reserveSaid(intensity);
   return intensity?.kind === 'RPE' || (basis.kind === 'effort' && isSaidByReserve(reserve, basis.rpe)) ? null : reserve;
 };
 

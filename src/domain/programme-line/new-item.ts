@@ -61,6 +61,8 @@ export const newLift = (before: ProgrammeItem | null, exercise: Exercise, place:
     basis: { kind: 'fraction', of: 0 },
     warmUps: [],
     sets: [],
+    tempo: null,
+    superset: null,
     reserve: null,
     shouldFeel: USUAL_FEEL.lift,
   };

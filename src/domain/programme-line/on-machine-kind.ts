@@ -59,6 +59,8 @@ const underLoad = (item: DrillItem, machineKind: Kind, { bodyPart }: Exercise): 
     basis: { kind: 'from last', start: 'effort', rule: USUAL_RULES[bodyPart] },
     warmUps: [],
     sets,
+    tempo: null,
+    superset: null,
     reserve: null,
   };
 };

@@ -74,7 +74,7 @@ const anyItem: fc.Arbitrary<readonly [ProgrammeItem, ProgrammeItem]> = fc.oneof(
 const saidByLine = (item: ProgrammeItem): unknown => {
   switch (item.kind) {
     case 'lift':
-      return item.sets;
+      return [item.sets, item.tempo, item.superset];
     case 'bouts':
       return item.bouts;
     case 'drill':
@@ -162,6 +162,17 @@ test.each([
   ['Back squat top 6 @ 80 % then 2 × 8 −10 %, rest 2:00', 'Back squat top 6 @ 80 % then 2 × 8 −10 %, rest 2:00'],
   ['Back squat 6 @ 80 %, 2 × 8 @ 72 %', 'Back squat top 6 @ 80 % then 2 × 8 −10 %, rest 2:00'],
   ['Back squat 3 × 5 @ 100 kg', 'Back squat 3 × 5 @ 100 kg, rest 2:00'],
+  ['Back squat 3–4 × 6–8 @ 2 RIR', 'Back squat 3–4 × 6–8 @ 2 RIR, rest 2:00'],
+  ['back squat 6, 6, 6+', 'Back squat 6, 6, 6+, rest 2:00'],
+  ['back squat 2x6, 6+', 'Back squat 6, 6, 6+, rest 2:00'],
+  ['back squat 4x6+', 'Back squat 4 × 6+, rest 2:00'],
+  ['back squat 3 × 10, tempo 3-1-1', 'Back squat 3 × 10, tempo 3-1-1, rest 2:00'],
+  ['a: back squat 3 × 10, rest 90', 'A: Back squat 3 × 10, rest 1:30'],
+  ['Back squat B2: 3 × 10, rest 90', 'B2: Back squat 3 × 10, rest 1:30'],
+  [
+    'A1: Back squat top 6–8 @ 80 % then 2–3 × 8 −10 %, tempo 4-0-1, rest 2:00',
+    'A1: Back squat top 6–8 @ 80 % then 2–3 × 8 −10 %, tempo 4-0-1, rest 2:00',
+  ],
   ['single leg squat 3 × 8', 'Single-leg squat 3 × 8/side, rest 2:00'],
   ['Pedalling 4 × 4 min @ 90 % HRR, 3 min easy', 'Pedalling 4 × 4 min @ 90 % HRR, 3 min easy'],
   ['pedalling 30 min @ 130 W', 'Pedalling 30 min @ 130 W'],
@@ -188,11 +199,12 @@ test.each([
   ['back sqat 4 × 6', /“back sqat” is no exercise/],
   ['Back squat', /stops too early/],
   ['Back squat 4 × 6 @ 80', /say what 80 is/],
-  ['Back squat 3–4 × 6–8 @ 2 RIR', /one number/],
   ['Back squat 4 × 6 @ 75–80 %', /one load/],
   ['Back squat 225 × 5 @ RPE 8', /kg or lb/],
-  ['Back squat 3 × 10, tempo 3-1-1', /tempo is not printed/],
-  ['A: Back squat 3 × 10', /Supersets/],
+  ['Back squat w 2–3 × 5, 4 × 6', /warm-up says one number/],
+  ['A: Long hang 3 × 30 s', /Supersets are of lifts/],
+  ['Long hang 3 × 10, tempo 3-1-1', /a tempo is of lifts/],
+  ['A: Back sqat 3 × 10', /“Back sqat” is no exercise/],
   ['Back squat 3 × 8/side', /has no sides/],
   ['Back squat 30 min @ 130 W', /done in sets/],
   ['Pedalling 3 × 10 @ 80 %', /done in bouts/],
@@ -206,6 +218,7 @@ test.each([
 });
 
 test('a problem stands where it was typed, behind the name', () => {
+  expect(read('A: Back squat 4 × 6 & 3')).toMatchObject({ kind: 'problems', problems: [{ from: 20, to: 21 }] });
   expect(read('Back squat 4 × 6 & 3')).toMatchObject({ kind: 'problems', problems: [{ from: 17, to: 18 }] });
 });
 

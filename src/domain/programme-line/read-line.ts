@@ -24,15 +24,18 @@ const BETWEEN = /^[\s,:]*([–-]\s+)?/;
 
 /** Reads one cell: "Back squat 4 × 6 @ 80 %, rest 2:30", "Cycle 4 × 4 min @ 90 % HRR, 3 min easy". */
 export const readLine = (line: string, context: LineContext): LineReading => {
-  const named = exerciseOfLine(line, context.exercises);
-  if (!named) return { kind: 'problems', problems: [unknownExercise(line, context.exercises)] };
+  const letter = LETTER.exec(line)?.[0] ?? '';
+  const named = exerciseOfLine(line.slice(letter.length), context.exercises);
+  if (!named) return { kind: 'problems', problems: [unknownExercise(line, letter.length, context.exercises)] };
   const { exercise, end } = named;
-  const begins = end + (BETWEEN.exec(line.slice(end))?.[0].length ?? 0);
-  const rest = line.slice(begins);
+  const after = letter.length + end;
+  const begins = after + (BETWEEN.exec(line.slice(after))?.[0].length ?? 0);
+  // The letter of a superset stands before the name, and is read with the sets.
+  const rest = `${letter}${line.slice(begins)}`;
   const before = context.before?.exercise === exercise.id ? context.before : null;
   const written = readRest(rest, before?.kind === 'drill');
   if (written.kind === 'problems')
-    return { kind: 'problems', problems: written.problems.map((problem) => movedBy(problem, begins)) };
+    return { kind: 'problems', problems: written.problems.map((problem) => inLine(problem, letter.length, begins)) };
   const told = itemAsTold(exercise, context, written);
   return told.kind === 'told'
     ? { kind: 'item', item: told.part }
@@ -61,17 +64,23 @@ const readRest = (rest: string, isDrill: boolean): ShorthandReading | DrillReadi
   return asDrill.kind === 'drill' || OF_DRILLS.test(rest) ? asDrill : asShorthand;
 };
 
-const movedBy = ({ from, to, says }: LineProblem, by: number): LineProblem => ({ from: from + by, to: to + by, says });
+/** Where a problem of the letter and the rest stands in the line that has the name between them. */
+const inLine = ({ from, to, says }: LineProblem, letter: number, begins: number): LineProblem => {
+  const moved = (place: number): number => (place < letter ? place : place - letter + begins);
+  return { from: moved(from), to: moved(to), says };
+};
 
 /** "A1:" before the name. */
 const LETTER = /^\s*[a-h]\d?\s*:\s*/i;
 
-const unknownExercise = (line: string, exercises: readonly Exercise[]): LineProblem => {
-  if (exerciseOfLine(line.replace(LETTER, ''), exercises) && LETTER.test(line))
-    return { from: 0, to: line.length, says: 'Supersets are not planned yet: leave the letter out.' };
-  const name = nameOfLine(line);
+const unknownExercise = (line: string, begins: number, exercises: readonly Exercise[]): LineProblem => {
+  const name = nameOfLine(line.slice(begins));
   const [near] = exercisesFor(name, exercises);
   const what = name === '' ? 'No exercise is named' : `“${name}” is no exercise of the list in Settings`;
   const instead = near ? `${near.name} 4 × 6 @ 80 %` : 'Back squat 4 × 6 @ 80 %';
-  return { from: 0, to: Math.max(name.length, 1), says: `${what}: begin the line with one, such as ${instead}.` };
+  return {
+    from: begins,
+    to: begins + Math.max(name.length, 1),
+    says: `${what}: begin the line with one, such as ${instead}.`,
+  };
 };

@@ -1,3 +1,4 @@
+import { isAskedAlike } from '../asked-sets.ts';
 import type { Exercise } from '../catalogue.ts';
 import { isOne, only, type Prescription, type SetGroup, type SetIntensity, type TypedLoad } from '../prescription.ts';
 import type { ProgrammeSet, WarmUpSet } from '../programme.ts';
@@ -13,45 +14,82 @@ export const groupsOf = (
   target: { readonly load: TypedLoad | null; readonly intensity: SetIntensity | null },
   perSide: boolean,
 ): readonly SetGroup[] => {
-  const runs: ProgrammeSet[][] = [];
-  for (const set of sets) {
-    const run = runs.at(-1);
-    if (run?.[0] && isAlike(run[0], set)) run.push(set);
-    else runs.push([set]);
-  }
+  const runs = oneByOne(runsOf(sets));
   const isTop = runs[0]?.length === 1 && runs.some(([set], place) => place > 0 && offTheTop(set) !== null);
   return runs.map((run, place) => ({
     warmUp: false,
     top: isTop && place === 0,
-    sets: only(run.length),
-    each: { kind: 'repetitions', count: only(run[0]?.repetitions ?? 1), orMore: false },
+    sets: { least: Math.max(1, run.filter(({ optional }) => !optional).length), most: run.length },
+    each: eachOf(run[0]),
     perSide,
     ...(place === 0 ? target : { load: null, intensity: offTheTop(run[0]) }),
   }));
 };
 
+/** What may be left out ends its run: "3–4 × 6, 2 × 6". */
+const runsOf = (sets: readonly ProgrammeSet[]): readonly (readonly ProgrammeSet[])[] => {
+  const runs: ProgrammeSet[][] = [];
+  for (const set of sets) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (run && last && isAlike(last, set) && !(last.optional && !set.optional)) run.push(set);
+    else runs.push([set]);
+  }
+  return runs;
+};
+
+/** "6, 6, 6+" and not "2 × 6, 6+": so the trade writes a last set that goes on. */
+const oneByOne = (runs: readonly (readonly ProgrammeSet[])[]): readonly (readonly ProgrammeSet[])[] => {
+  const [first, second, ...more] = runs;
+  const goesOn =
+    more.length === 0 &&
+    first?.length === 2 &&
+    second?.length === 1 &&
+    second[0]?.orMore === true &&
+    !first.some(({ optional, orMore }) => optional || orMore);
+  return goesOn ? [...first.map((set) => [set]), second] : runs;
+};
+
+const eachOf = (set: ProgrammeSet | undefined): SetGroup['each'] => {
+  const least = set?.repetitions ?? 1;
+  return { kind: 'repetitions', count: { least, most: set?.most ?? least }, orMore: set?.orMore ?? false };
+};
+
 const isAlike = (a: ProgrammeSet, b: ProgrammeSet): boolean =>
-  a.repetitions === b.repetitions && (a.loadBy ?? 1) === (b.loadBy ?? 1);
+  isAskedAlike(a, b) && (a.loadBy ?? 1) === (b.loadBy ?? 1);
 
 const offTheTop = (set: ProgrammeSet | undefined): SetIntensity | null =>
   set?.loadBy === undefined || set.loadBy === 1 ? null : { kind: 'off the top', by: rounded(1 - set.loadBy) };
 
-/** What an item has no place for: a card says exactly what to do, set by set. */
-export const setRefusals = ({ groups, tempo, superset }: Sets, exercise: Exercise): readonly string[] => [
-  ...(tempo ? ['A tempo is not printed on cards yet: leave it out.'] : []),
-  ...(superset ? ['Supersets are not planned yet: leave the letter out.'] : []),
-  ...(groups.some((group) => !group.warmUp) ? [] : ['Write at least one set that is no warm-up.']),
-  ...groups.flatMap((group) => groupRefusals(group, exercise)),
+/** What a lift has no place for. */
+export const liftRefusals = ({ groups }: Sets, exercise: Exercise): readonly string[] => [
+  ...someWork(groups),
+  ...(groups.some(({ each }) => each.kind === 'hold')
+    ? ['A lift under a load counts repetitions: write 3 × 8, not seconds.']
+    : []),
+  ...(groups.some((group) => group.warmUp && !isPlain(group))
+    ? ['A warm-up says one number: write w 2 × 5 where the line says w 2–3 × 5.']
+    : []),
+  ...sideRefusals(groups, exercise),
 ];
 
-const groupRefusals = ({ sets, each, perSide }: SetGroup, exercise: Exercise): readonly string[] => {
-  const count = each.kind === 'repetitions' ? each.count : each.seconds;
-  return [
-    ...(isOne(sets) && isOne(count) ? [] : ['A card says one number: write 4 × 6 where the line says 3–4 × 6–8.']),
-    ...(each.kind === 'repetitions' && each.orMore ? ['Sets “or more” are not planned yet: write one number.'] : []),
-    ...(perSide && !exercise.perSide ? [`${exercise.name} has no sides: leave /side out.`] : []),
-  ];
-};
+/** What a drill has no place for. */
+export const drillRefusals = ({ groups, tempo, superset }: Sets, exercise: Exercise): readonly string[] => [
+  ...(tempo ? [`${exercise.name} is done without a load here: a tempo is of lifts, leave it out.`] : []),
+  ...(superset ? ['Supersets are of lifts under a load: leave the letter out.'] : []),
+  ...someWork(groups),
+  ...(groups.every(isPlain) ? [] : ['A drill says one number: write 4 × 6 where the line says 3–4 × 6–8 or 6+.']),
+  ...sideRefusals(groups, exercise),
+];
+
+const someWork = (groups: readonly SetGroup[]): readonly string[] =>
+  groups.some((group) => !group.warmUp) ? [] : ['Write at least one set that is no warm-up.'];
+
+const isPlain = ({ sets, each }: SetGroup): boolean =>
+  isOne(sets) && (each.kind === 'repetitions' ? isOne(each.count) && !each.orMore : isOne(each.seconds));
+
+const sideRefusals = (groups: readonly SetGroup[], { name, perSide }: Exercise): readonly string[] =>
+  groups.some((group) => group.perSide) && !perSide ? [`${name} has no sides: leave /side out.`] : [];
 
 /** Later sets are measured from the first one, which is the heaviest: every limit is held against it. */
 export const targetRefusals = (groups: readonly SetGroup[]): readonly string[] => {
@@ -65,10 +103,6 @@ export const targetRefusals = (groups: readonly SetGroup[]): readonly string[] =
   );
   const heavier = later.some(({ intensity }) => intensity !== null && comparedWith(first, intensity) > 1);
   return [
-    ...(groups.some(({ intensity }) => intensity?.kind === 'of maximum' && !isOne(intensity.of))
-      ? ['A card says one load: write 80 % where the line says 75–80 %.']
-      : []),
-    ...(first.load !== null && first.load.unit === null ? ['Say kg or lb after the load, such as 100 kg × 5.'] : []),
     ...(mixed
       ? ['Later sets are measured from the first: write them as −10 %, or as a percentage where the first is one.']
       : []),
@@ -83,13 +117,21 @@ const comparedWith = ({ intensity: first }: SetGroup, intensity: SetIntensity): 
   return rounded(first?.kind === 'of maximum' ? intensity.of.least / first.of.least : intensity.of.least);
 };
 
-const repetitionsOf = ({ each }: SetGroup): number => (each.kind === 'repetitions' ? each.count.least : 0);
+const askedOf = ({ each }: SetGroup): Pick<ProgrammeSet, 'repetitions' | 'most' | 'orMore'> => {
+  const { least, most } = each.kind === 'repetitions' ? each.count : only(0);
+  return {
+    repetitions: least,
+    ...(most > least ? { most } : {}),
+    ...(each.kind === 'repetitions' && each.orMore ? { orMore: true } : {}),
+  };
+};
 
 export const workSetsOf = (groups: readonly SetGroup[], rest: number): readonly ProgrammeSet[] =>
   groups.flatMap((group, place) => {
     const by = place === 0 || group.intensity === null ? 1 : comparedWith(groups[0] ?? group, group.intensity);
-    return Array.from({ length: group.sets.least }, () => ({
-      repetitions: repetitionsOf(group),
+    return Array.from({ length: group.sets.most }, (_, count) => ({
+      ...askedOf(group),
+      ...(count < group.sets.least ? {} : { optional: true as const }),
       rest,
       ...(by === 1 ? {} : { loadBy: by }),
     }));
@@ -102,6 +144,6 @@ export const warmUpsOf = (groups: readonly SetGroup[], first: SetGroup): readonl
   groups.flatMap((group) =>
     Array.from({ length: group.sets.least }, () => ({
       of: group.intensity ? comparedWith(first, group.intensity) : EASY_WARM_UP,
-      repetitions: repetitionsOf(group),
+      repetitions: askedOf(group).repetitions,
     })),
   );

@@ -6,9 +6,11 @@ import { writtenDrillOf } from './drill-line.ts';
 import { prescriptionOfLift } from './lift-line.ts';
 import { writeDrill } from './write-drill.ts';
 
-/** An item as its cell shows it: "Back squat 4 × 6 @ 78 %, rest 2:30". An exercise that is not known stands by its identity. */
-export const writeLine = (item: ProgrammeItem, exercise: Exercise | undefined): string =>
-  `${exercise?.name ?? item.exercise} ${writeItem(item, exercise)}`;
+/** An item as its cell shows it: "Back squat 4 × 6 @ 78 %, rest 2:30", "A: Back squat 4 × 6". An exercise that is not known stands by its identity. */
+export const writeLine = (item: ProgrammeItem, exercise: Exercise | undefined): string => {
+  const letter = item.kind === 'lift' && item.superset ? `${item.superset}: ` : '';
+  return `${letter}${exercise?.name ?? item.exercise} ${writeItem(item, exercise).slice(letter.length)}`;
+};
 
 /** The same without the name. */
 export const writeItem = (item: ProgrammeItem, exercise: Exercise | undefined): string => {

@@ -40,6 +40,8 @@ const item = (more: Partial<CardLift> = {}): CardLift => ({
   last: 'flight day 20: 265 × 6 6 6 6, RPE 7',
   cues: ['Brace before you move', 'Knees over the feet'],
   sets: [work(270), work(270), work(270), work(270)],
+  tempo: null,
+  superset: null,
   reserve: 2,
   shouldFeel: [7, 8],
   ramp: null,

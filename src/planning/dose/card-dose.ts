@@ -50,10 +50,11 @@ const liftDone = (dose: ItemDose, item: CardLift, document: IssuedCard, trained:
   const work = new Set(
     document.sets.filter((set) => set.item === item.item && item.sets[set.place]?.kind === 'work').map(({ id }) => id),
   );
+  const must = item.sets.filter(({ kind, optional }) => kind === 'work' && !optional).length;
   const done = trained.sets.filter(({ set, repetitions }) => work.has(set) && repetitions > 0);
   const kilograms = done.reduce((sum, { load, repetitions }) => sum + kilogramsOf(load) * repetitions, 0);
   return {
-    ...partOf(dose, work.size === 0 ? 0 : Math.min(1, done.length / work.size)),
+    ...partOf(dose, must === 0 ? 0 : done.length / must),
     volume: dose.volume && { ...dose.volume, kilograms },
   };
 };

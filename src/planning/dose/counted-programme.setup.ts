@@ -47,6 +47,8 @@ const lift = (
   basis: of === null ? { kind: 'effort', rpe: [6, 7] } : { kind: 'fraction', of },
   warmUps: [],
   sets: Array.from({ length: sets }, () => ({ repetitions: 6, rest: 60 })),
+  tempo: null,
+  superset: null,
   reserve: null,
 });
 

@@ -51,7 +51,8 @@ const nothing = (exercise: Exercise): ItemDose => ({
 });
 
 const liftDose = (item: CardLift, exercise: Exercise, { fractionOf }: DoseReading): ItemDose => {
-  const work = item.sets.filter(({ kind }) => kind === 'work');
+  // What may be left out is not planned on; of a range the least is.
+  const work = item.sets.filter(({ kind, optional }) => kind === 'work' && !optional);
   const sets = work.length / sidesOf(work);
   const increment = numberOf({ text: item.increment, unit: item.unit }) * kilogramsPer(item.unit);
   const kilograms = work.reduce((sum, set) => sum + set.repetitions * set.load.increments * increment, 0);

@@ -91,7 +91,8 @@ test('a line that is typed is looked at in the same way', async () => {
   if (!known || !road) throw new Error('Nobody there.');
   const written = (line: string) => writtenWindow(known, road, { track: item.track, day: first.day, line });
   expect(written('5x3@RPE 7')).toMatchObject({ problems: [], outcome: { change: null } });
-  expect(written('3–4 × 5 @ RPE 7').problems[0]?.says).toContain('A card says one number');
+  expect(written('3–4 × 5–6 @ RPE 7')).toMatchObject({ problems: [], outcome: { change: null } });
+  expect(written('3 × 30 s').problems[0]?.says).toContain('counts repetitions');
   expect(written('heavy')).toMatchObject({ outcome: null, minutes: null });
 });
 

@@ -31,6 +31,8 @@ const item = (sets: readonly CardSet[], says: readonly string[] = []): CardLift 
   last: null,
   cues: [],
   sets,
+  tempo: null,
+  superset: null,
   reserve: null,
   shouldFeel: [6, 7],
   ramp: null,
