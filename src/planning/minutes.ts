@@ -62,8 +62,7 @@ const minutesByItem = (
     const change = machine && before && !own ? machine.minutes.changeExercise : 0;
     const changes = machine ? loadChanges(sets, own?.increments ?? null) * machine.minutes.changeLoad : 0;
     minutes.set(item, (minutes.get(item) ?? 0) + turnMinutes(item, sets, exercise) + change + changes);
-    const isUsed = item.kind !== 'lift' || sets.length > 0;
-    if (machine && isUsed) standing.set(machine, { item, increments: sets.at(-1)?.load.increments ?? null });
+    if (machine) standing.set(machine, { item, increments: sets.at(-1)?.load.increments ?? null });
   }
   return minutes;
 };

@@ -1,4 +1,5 @@
 import type { Day } from '#units/day.ts';
+import { showCount } from '#domain/asked-sets.ts';
 import { isCardLift, type Card, type CardItem, type CardMinutes } from '#domain/card.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import type { ProgrammeSession } from '#domain/programme.ts';
@@ -94,8 +95,9 @@ const costOf = (item: CardItem): string => {
     const seconds = item.bouts.reduce((sum, bout) => sum + bout.seconds, 0);
     return `${Math.round(seconds / SECONDS_PER_MINUTE)} minutes of ${name}`;
   }
-  const sets = item.kind === 'lift' ? item.sets.filter(({ kind }) => kind === 'work').length : item.sets.length;
-  return `${sets} ${sets === 1 ? 'set' : 'sets'} of ${name}`;
+  const sets =
+    item.kind === 'lift' ? showCount(item.sets.filter(({ kind }) => kind === 'work')) : `${item.sets.length}`;
+  return `${sets} ${sets === '1' ? 'set' : 'sets'} of ${name}`;
 };
 
 const SECONDS_PER_MINUTE = 60;

@@ -25,7 +25,10 @@ export const turnsOf = (items: readonly CardItem[]): readonly Turn[] =>
   });
 
 const turnsOfSuperset = (lifts: readonly CardLift[]): readonly Turn[] => [
-  ...lifts.map((item) => ({ item, sets: item.sets.filter(({ kind }) => kind === 'warm-up') })),
+  ...lifts.flatMap((item) => {
+    const sets = item.sets.filter(({ kind }) => kind === 'warm-up');
+    return sets.length > 0 ? [{ item, sets }] : [];
+  }),
   ...roundsOf(lifts).flatMap((round) => {
     const rest = restOf(round);
     return round.map(({ item, sets }, place) => ({

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { addDays } from '#units/day.ts';
 import { entered } from '#units/entered.ts';
+import { idOf } from '#domain/identity.ts';
 import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { BoutIntensity } from '#domain/prescription.ts';
 import type { BoutsItem, DrillItem, DrillWork, LiftItem, ProgrammeBout, ProgrammeItem } from '#domain/programme.ts';
@@ -94,28 +95,64 @@ export const anyDrill = (of: Exercise): fc.Arbitrary<DrillItem> =>
       drill(of, { ...more, sets: works.map((each) => ({ work: each, rest })), target }),
     );
 
-const anyLift: fc.Arbitrary<LiftItem> = fc
+/** "4 × 6", "3–4 × 6–8", "2 × 6+", after a heavier first one perhaps. */
+const liftSets = fc
   .record({
-    beside,
-    of: whole(40, 100),
     repetitions: whole(1, 12),
-    sets: whole(1, 5),
-    machineKind: fc.constantFrom('free bar' as const, 'resistive machine'),
+    more: fc.option(whole(1, 6)),
+    orMore: fc.boolean(),
+    must: whole(1, 4),
+    may: whole(0, 2),
+    rest: whole(30, 180),
+    loadBy: fc.option(whole(60, 95)),
   })
-  .map(({ beside: more, of, repetitions, sets, machineKind }) => ({
-    ...drill(SQUAT),
-    ...more,
-    kind: 'lift',
-    machineKind,
-    leading: true,
-    basis: { kind: 'fraction', of: of / 100 },
-    warmUps: [{ of: 0.5, repetitions: 5 }],
-    sets: Array.from({ length: sets }, () => ({ repetitions, rest: 120 })),
-    reserve: 2,
-  }));
+  .map(({ repetitions, more, orMore, must, may, rest, loadBy }): LiftItem['sets'] =>
+    Array.from({ length: must + may }, (_, place) => ({
+      repetitions,
+      rest,
+      ...(more === null ? {} : { most: repetitions + more }),
+      ...(orMore ? { orMore } : {}),
+      ...(place < must ? {} : { optional: true }),
+      ...(loadBy === null || place === 0 ? {} : { loadBy: loadBy / 100 }),
+    })),
+  );
+
+/** The same lift may stand twice in a session: on tracks of its own, in turn where the letters agree. */
+const anyLift = (name: string): fc.Arbitrary<LiftItem> =>
+  fc
+    .record({
+      beside,
+      of: whole(40, 100),
+      sets: liftSets,
+      tempo: fc.option(fc.tuple(whole(0, 5), whole(0, 3), whole(0, 5))),
+      superset: fc.option(fc.constantFrom('A', 'A1', 'B')),
+      machineKind: fc.constantFrom('free bar' as const, 'resistive machine'),
+    })
+    .map(({ beside: more, of, machineKind, ...work }) => ({
+      ...drill(SQUAT),
+      ...more,
+      id: idOf<'item'>(name),
+      track: idOf<'track'>(name),
+      kind: 'lift',
+      machineKind,
+      leading: name === 'squat',
+      basis: { kind: 'fraction', of: of / 100 },
+      warmUps: [{ of: 0.5, repetitions: 5 }],
+      ...work,
+      reserve: 2,
+    }));
 
 const anyItems: fc.Arbitrary<readonly ProgrammeItem[]> = fc
-  .tuple(anyBouts(RUN), anyBouts(RIDE), anyBouts(ROW), anyBouts(WALK), anyDrill(GRIP), anyDrill(HOLD), anyLift)
+  .tuple(
+    anyBouts(RUN),
+    anyBouts(RIDE),
+    anyBouts(ROW),
+    anyBouts(WALK),
+    anyDrill(GRIP),
+    anyDrill(HOLD),
+    anyLift('squat'),
+    anyLift('squat again'),
+  )
   .chain((items) => fc.subarray(items as readonly ProgrammeItem[] as ProgrammeItem[], { minLength: 1 }));
 
 const text = (min: number, max: number) => fc.option(whole(min, max).map(String), { nil: undefined, freq: 4 });
