@@ -70,13 +70,14 @@ test('where there is no bar the card holds what is done instead, what that cover
     leading: false,
     shouldFeel: [5, 6],
   });
-  expect(insteadOf(rehearsal, 'bench press')).toMatchObject({
+  const press = insteadOf(rehearsal, 'bench press');
+  expect(press?.says.join()).toContain(
+    'the same with dumbbells, with a load of its own, first session at RPE 6 or less',
+  );
+  expect(press).toMatchObject({
     exercise: 'bench-press',
     machineName: 'dumbbells',
     shouldFeel: [5, 6],
-    says: expect.arrayContaining([
-      expect.stringContaining('the same with dumbbells, with a load of its own, first session at RPE 6 or less'),
-    ]),
   });
 });
 

@@ -63,6 +63,29 @@ export const recordSays = (fact: Fact, house: House): string => {
     case 'breathing set':
       return `breathing: ${fact.rule}, told by ${fact.toldBy}`;
     case 'signs':
+    case 'catalogued':
+    case 'calibrated':
+    case 'set up':
+    case 'policies set':
+      return houseSays(fact, { exercise, machine });
+    case 'decided':
+      return decisionSays(fact.decision, house, exercise);
+    case 'retracted':
+      return 'taken back';
+  }
+};
+
+type OfHouse = Extract<Fact, { readonly kind: 'signs' | 'catalogued' | 'calibrated' | 'set up' | 'policies set' }>;
+
+interface Names {
+  readonly exercise: (id: string) => string;
+  readonly machine: (id: string) => string;
+}
+
+/** What is said of signers, the catalogue, machines and policies. */
+const houseSays = (fact: OfHouse, { exercise, machine }: Names): string => {
+  switch (fact.kind) {
+    case 'signs':
       return `${fact.signer.name} signs as ${fact.signer.role}`;
     case 'catalogued':
       return `catalogue: ${fact.entry.kind}`;
@@ -72,10 +95,6 @@ export const recordSays = (fact: Fact, house: House): string => {
       return `${exercise(fact.exercise)} on ${machine(fact.machine)}: ${fact.settings.map(({ field, value, side }) => `${field}${side ? ` ${side}` : ''} ${value}`).join(', ')}`;
     case 'policies set':
       return `policies: ${Object.keys(fact.policies).join(', ')}`;
-    case 'decided':
-      return decisionSays(fact.decision, house, exercise);
-    case 'retracted':
-      return 'taken back';
   }
 };
 
