@@ -13,9 +13,8 @@ const counted = (count: number, what: string): string => `${count} ${what}${coun
 
 /** What a fact says, in one sentence without names of fields. */
 export const recordSays = (fact: Fact, house: House): string => {
-  const exercise = (id: string): string =>
-    [...house.exercises.values()].find((each) => each.id === id)?.name ?? 'an exercise';
-  const machine = (id: string): string => [...house.machines.values()].find((each) => each.id === id)?.name ?? id;
+  const names = namesIn(house);
+  const { exercise, machine } = names;
   switch (fact.kind) {
     case 'introduced':
       return `${fact.name}, ${fact.sex}${fact.birthDate === null ? '' : `, born ${isoOfDay(fact.birthDate)}`}${fact.trainingAge ? `, trained for ${showEntered(fact.trainingAge)}` : ''}`;
@@ -67,7 +66,7 @@ export const recordSays = (fact: Fact, house: House): string => {
     case 'calibrated':
     case 'set up':
     case 'policies set':
-      return houseSays(fact, { exercise, machine });
+      return houseSays(fact, names);
     case 'decided':
       return decisionSays(fact.decision, house, exercise);
     case 'retracted':
@@ -81,6 +80,11 @@ interface Names {
   readonly exercise: (id: string) => string;
   readonly machine: (id: string) => string;
 }
+
+const namesIn = ({ exercises, machines }: House): Names => ({
+  exercise: (id) => [...exercises.values()].find((each) => each.id === id)?.name ?? 'an exercise',
+  machine: (id) => [...machines.values()].find((each) => each.id === id)?.name ?? id,
+});
 
 /** What is said of signers, the catalogue, machines and policies. */
 const houseSays = (fact: OfHouse, { exercise, machine }: Names): string => {
