@@ -11,6 +11,8 @@ import { itemDose, partOf, type DoseReading, type ItemDose } from './item-dose.t
 /** What a card of the road adds to its week: as planned, and what was recorded of it; null while nothing was. */
 export interface CardDose {
   readonly day: Road['today'];
+  /** Of an easier week, or a light day: it holds less on purpose. */
+  readonly isEasier: boolean;
   readonly planned: readonly ItemDose[];
   readonly done: readonly ItemDose[] | null;
 }
@@ -19,10 +21,17 @@ export const cardDoses = (known: Known, road: Road, cards: readonly RoadCard[]):
   const zoneOf = zoneReader(known, road.today);
   return cards.map((each): CardDose => {
     const reading = { zoneOf, fractionOf: fractionReader(known, road, each) };
-    if (each.state !== 'issued') return { day: each.day, planned: doseOf(known, each.card.items, reading), done: null };
+    if (each.state !== 'issued')
+      return {
+        day: each.day,
+        isEasier: each.card.deload,
+        planned: doseOf(known, each.card.items, reading),
+        done: null,
+      };
     const { document, trained } = each.record;
+    const { items, deload } = document.card;
     const done = trained && doneOf(known, document, trained, reading);
-    return { day: each.day, planned: doseOf(known, document.card.items, reading), done };
+    return { day: each.day, isEasier: deload, planned: doseOf(known, items, reading), done };
   });
 };
 

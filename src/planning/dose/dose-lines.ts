@@ -21,9 +21,9 @@ export interface SetsLine {
  * Pelland 2024 and the dose of Ralston 2017). Which patterns train which on the way is our own reading.
  */
 export const SETS_LINES: readonly SetsLine[] = [
-  line('squat', 'Squat', ['squat'], ['hip hinge', 'leg', 'jump'], 8),
+  line('squat', 'Squat', ['squat'], ['hip hinge', 'leg'], 8),
   line('hinge', 'Hip hinge', ['hip hinge'], ['squat', 'leg'], 8),
-  line('calf', 'Calf', ['heel raise'], ['jump'], 8),
+  line('calf', 'Calf', ['heel raise'], [], 8),
   line('press', 'Press', ['horizontal press', 'vertical press'], [], 6),
   line('pull', 'Pull', ['horizontal pull', 'vertical pull'], [], 6),
   line('trunk', 'Trunk', ['trunk'], ['carry'], 6),

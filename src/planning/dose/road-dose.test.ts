@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { addDays, type Day } from '#units/day.ts';
 import type { FactBody } from '#domain/fact.ts';
 import { idOf } from '#domain/identity.ts';
+import { takeUp } from '#domain/programme.ts';
 import { derive } from '../derive.ts';
 import { decided, inventedRoad, LAUNCH, PERSON, tested } from '../invented-road.setup.ts';
 import { planContext } from '../plan-context.ts';
@@ -73,6 +74,21 @@ test('weeks under a floor are one gap, with the least and the most of them', () 
     bound: 8,
   });
   expect(gaps.some(({ line }) => line.id === 'grip')).toBe(false);
+});
+
+test('an easier week holds less on purpose: no floor holds for it', () => {
+  const easier = takeUp({
+    ...COUNTED,
+    programme: idOf('counted-with-easier-weeks'),
+    phases: COUNTED.phases.map((phase) => ({ ...phase, deload: { everyWeeks: 2, fewerSets: 1, loadBy: 0.9 } })),
+  });
+  const dose = along(
+    MONDAY,
+    { kind: 'catalogued', entry: { kind: 'programme', version: easier } },
+    decided({ kind: 'follow', person: PERSON, programme: easier.id, from: { from: 'launch', days: -730 } }),
+  );
+  const floors = dose.lines.find(({ id }) => id === 'squat')?.weeks.map(({ floor }) => floor);
+  expect(floors?.filter((floor) => floor === null)).toHaveLength(WEEKS / 2);
 });
 
 test('the floor of grip is for who walks in space', () => {

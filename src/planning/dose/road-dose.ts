@@ -68,6 +68,8 @@ export const roadDose = (
 interface WeekOfDoses extends DaySpan {
   /** Phases of its days; null where one of them lies in none. */
   readonly phases: readonly (PhaseName | null)[];
+  /** All its cards are easier ones: it holds less on purpose. */
+  readonly isEasier: boolean;
   readonly planned: readonly ItemDose[];
   readonly done: readonly ItemDose[] | null;
 }
@@ -92,6 +94,7 @@ const weeksWithDoses = (
       phases: phases
         .filter((span) => span.first <= last && span.last >= from)
         .map(({ held }) => held?.phase.name ?? null),
+      isEasier: own.length > 0 && own.every(({ isEasier }) => isEasier),
       planned: own.flatMap(({ planned }) => planned),
       done: recorded.length === 0 ? null : recorded.flatMap(({ done }) => done ?? []),
     };
@@ -100,9 +103,11 @@ const weeksWithDoses = (
 
 const DAYS_OF_WEEK = 7;
 
-/** A floor holds for weeks that lie whole in phases that have it. */
+/** A floor holds for weeks that lie whole in phases that have it, and are no easier ones. */
 const floorIn = (week: WeekOfDoses, among: ReadonlySet<PhaseName>, floor: number): number | null =>
-  week.phases.length > 0 && week.phases.every((phase) => phase !== null && among.has(phase)) ? floor : null;
+  !week.isEasier && week.phases.length > 0 && week.phases.every((phase) => phase !== null && among.has(phase))
+    ? floor
+    : null;
 
 const lineOf = (
   weeks: readonly WeekOfDoses[],

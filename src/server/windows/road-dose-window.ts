@@ -35,14 +35,28 @@ const rounded = (unit: DoseLine['unit'], value: number): number =>
 /** The next ones are told, and how many more there are: the plots show them all. */
 const MOST_TOLD = 4;
 
-/** "3 weeks, from that of 2027-03-01 to that of 2027-03-15 (L−96 to L−76): calf 4 of at least 8 sets a week." */
+/** What weeks hold too little of, by the weeks; what they hold very much of, in one sentence. */
 export const doseSentences = (layout: RoadLayout): readonly RoadSentence[] => {
-  const spans = bySpan(doseGaps(layout.dose, layout.today));
+  const gaps = doseGaps(layout.dose, layout.today);
+  const spans = bySpan(gaps.filter(({ kind }) => kind === 'too little'));
   const more = spans.length - MOST_TOLD;
-  const told = spans.slice(0, MOST_TOLD).map((gaps) => spanSays(layout, gaps));
-  return [...told, ...(more > 0 ? [`And ${more === 1 ? 'one span' : `${more} spans`} of weeks more, later.`] : [])].map(
-    (says) => ({ kind: 'dose', says, link: { to: 'programmes', says: 'Look at the programme' } }),
-  );
+  return [
+    ...spans.slice(0, MOST_TOLD).map((each) => spanSays(layout, each)),
+    ...(more > 0 ? [`And ${more === 1 ? 'one span' : `${more} spans`} of weeks more, later.`] : []),
+    ...tooMuchSays(gaps.filter(({ kind }) => kind === 'too much')),
+  ].map((says) => ({ kind: 'dose', says, link: { to: 'programmes', says: 'Look at the programme' } }));
+};
+
+/** "Worth a look: squat up to 24 sets a week, over 20, in 9 weeks; …" */
+const tooMuchSays = (gaps: readonly DoseGap[]): readonly string[] => {
+  const parts = [...new Set(gaps.map(({ line }) => line))].map((line) => {
+    const own = gaps.filter((gap) => gap.line === line);
+    const weeks = own.reduce((sum, gap) => sum + gap.weeks, 0);
+    const most = rounded(line.unit, Math.max(...own.map((gap) => gap.most)));
+    const bound = own[0]?.bound ?? most;
+    return `${line.label.toLowerCase()} up to ${most} ${line.unit} a week, over ${bound}, in ${weeks === 1 ? '1 week' : `${weeks} weeks`}`;
+  });
+  return parts.length === 0 ? [] : [`Worth a look: ${parts.join('; ')}.`];
 };
 
 /** What is short over the same weeks stands together. */
@@ -64,10 +78,8 @@ const spanSays = ({ mission }: RoadLayout, gaps: readonly DoseGap[]): string => 
   return `${when.charAt(0).toUpperCase()}${when.slice(1)} (${days}): ${gaps.map(gapSays).join('; ')}.`;
 };
 
-const gapSays = ({ line, kind, bound, ...gap }: DoseGap): string => {
+/** "calf 0 to 2 of at least 8 sets a week" */
+const gapSays = ({ line, bound, ...gap }: DoseGap): string => {
   const [least, most] = [rounded(line.unit, gap.least), rounded(line.unit, gap.most)];
-  const amount = least === most ? `${least}` : `${least} to ${most}`;
-  return kind === 'too little'
-    ? `${line.label.toLowerCase()} ${amount} of at least ${bound} ${line.unit} a week`
-    : `${line.label.toLowerCase()} ${amount} ${line.unit} a week, over ${bound}`;
+  return `${line.label.toLowerCase()} ${least === most ? least : `${least} to ${most}`} of at least ${bound} ${line.unit} a week`;
 };
