@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { isLiftItem, type LiftItem } from '#domain/programme.ts';
 import { SET_PROGRAMME } from '#shipped/set-programme.ts';
 import { programmeVersion } from './programme.schema.ts';
 
@@ -32,4 +33,36 @@ test('a phase whose last day lies before its first is refused', () => {
   const span = { first: { from: 'launch', days: 5 }, last: { from: 'launch', days: 4 } };
   const reading = programmeVersion.safeParse({ ...SET_PROGRAMME, phases: [{ ...phase, span }] });
   expect(reading.success).toBe(false);
+});
+
+const lifts = (version: typeof SET_PROGRAMME) =>
+  version.phases.flatMap(({ sessions }) => sessions.flatMap(({ items }) => items.filter(isLiftItem)));
+
+/** A version with this change to every lift. */
+const withLifts = (change: (lift: LiftItem) => object) => ({
+  ...SET_PROGRAMME,
+  phases: SET_PROGRAMME.phases.map((phase) => ({
+    ...phase,
+    sessions: phase.sessions.map((session) => ({
+      ...session,
+      items: session.items.map((item) => (isLiftItem(item) ? change(item) : item)),
+    })),
+  })),
+});
+
+test('lifts from before tempo and supersets have neither', () => {
+  const before = withLifts(({ tempo: _tempo, superset: _superset, ...lift }) => lift);
+  expect(programmeVersion.parse(before)).toEqual(SET_PROGRAMME);
+  expect(lifts(SET_PROGRAMME).length).toBeGreaterThan(0);
+});
+
+test.each([
+  [{ most: 8 }, true],
+  [{ most: 8, orMore: true, optional: true }, true],
+  [{ most: 6 }, false],
+  [{ most: 5 }, false],
+  [{ orMore: false }, false],
+])('a set of six with %o is taken: %s', (more, isTaken) => {
+  const version = withLifts((lift) => ({ ...lift, sets: [{ repetitions: 6, rest: 60, ...more }] }));
+  expect(programmeVersion.safeParse(version).success).toBe(isTaken);
 });

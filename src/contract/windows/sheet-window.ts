@@ -54,6 +54,10 @@ export interface SheetCell {
     readonly id: SetId | null;
     readonly load: SetLoad;
     readonly repetitions: number;
+    /** "6", "6–8", "6+". */
+    readonly asks: string;
+    /** A range, a set that goes on, one that may be left out: what was done has to be said. */
+    readonly isOpen: boolean;
     readonly side: Side | null;
     readonly result: { readonly repetitions: number; readonly load: string; readonly rating: number | null } | null;
   }[];

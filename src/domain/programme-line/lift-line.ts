@@ -17,14 +17,15 @@ export const USUAL_RULES: Readonly<Record<Exercise['bodyPart'], StepRule>> = {
 export const prescriptionOfLift = (item: LiftItem, { perSide }: Pick<Exercise, 'perSide'>): Sets => ({
   kind: 'sets',
   superset: item.superset,
-  groups: groupsOf(item.sets, targetOf(item), perSide),
+  groups: groupsOf(item.sets, targetOfLift(item), perSide),
   tempo: item.tempo,
   rest: restOf(item.sets),
 });
 
 type Target = { readonly load: TypedLoad | null; readonly intensity: SetIntensity | null };
 
-const targetOf = (item: LiftItem): Target => {
+/** What the first set of its line is aimed at. */
+export const targetOfLift = (item: LiftItem): Target => {
   const { basis } = item;
   switch (basis.kind) {
     case 'fraction':

@@ -9,7 +9,7 @@ import {
 } from '#domain/card.ts';
 import { showPiece, showPull, showSeconds } from '#domain/show-piece.ts';
 import { plainAscii, shortAscii } from './plain-ascii.ts';
-import { loadText, setsText, settingsOf, span, USUAL_TERMS, type Keeps } from './item-lines.ts';
+import { loadText, mannerOf, setsText, settingsOf, span, USUAL_TERMS, type Keeps } from './item-lines.ts';
 import { shownLoad } from './shown-load.ts';
 
 /** What the letters of the compact lines mean: stands above them. */
@@ -63,7 +63,7 @@ const isByEffort = ({ heartRate, watts, speed }: CardBout): boolean =>
 const compactLift = (item: CardLift, { warmUps }: Keeps): string => {
   const of = (kind: 'warm-up' | 'work') => item.sets.filter((set) => set.kind === kind);
   const warm = warmUps && of('warm-up').length > 0 ? `w ${warmUpText(item, of('warm-up'))}; ` : '';
-  return `${warm}${setsText(item, of('work'))}`;
+  return [`${warm}${setsText(item, of('work'))}`, ...mannerOf(item)].join(' ');
 };
 
 const warmUpText = (item: CardLift, sets: readonly CardSet[]): string =>

@@ -1,3 +1,4 @@
+import { showCount, showRepetitions } from '#domain/asked-sets.ts';
 import {
   workIncrements,
   type CardBouts,
@@ -64,6 +65,7 @@ const setLines = (item: CardLift): readonly string[] => {
     ` ${[
       ...(warmUps.length > 0 ? [`warm ${setsText(item, warmUps)}`] : []),
       `WORK ${setsText(item, work)}`,
+      ...mannerOf(item),
       ...(rest ? [rest] : []),
       feel,
     ].join(' | ')}`,
@@ -72,33 +74,37 @@ const setLines = (item: CardLift): readonly string[] => {
 
 const of = (item: CardLift, kind: CardSet['kind']): readonly CardSet[] => item.sets.filter((set) => set.kind === kind);
 
-/** "4x6 270", "3x10 start 85 RPE 6-8", "1x6 200 1x6 220": neighbours that are alike are counted. */
+interface Run {
+  readonly text: string;
+  readonly sets: CardSet[];
+}
+
+/** "4x6 270", "3-4x6-8 270", "3x10 start 85 RPE 6-8", "1x6 200 1x6 220": neighbours that are alike are counted. */
 export const setsText = (item: CardLift, sets: readonly CardSet[]): string => {
-  const runs: { readonly text: string; count: number; readonly sides: Set<string> }[] = [];
+  const runs: Run[] = [];
   for (const set of sets) {
-    const text = `${set.repetitions} ${loadText(item, set)}`;
+    const text = `${plainAscii(showRepetitions(set))} ${loadText(item, set)}`;
     const last = runs.at(-1);
-    const run = last?.text === text ? last : { text, count: 0, sides: new Set<string>() };
-    if (run !== last) runs.push(run);
-    run.count += 1;
-    if (set.side) run.sides.add(set.side);
+    if (last?.text === text) last.sets.push(set);
+    else runs.push({ text, sets: [set] });
   }
   return runs.map(runText).join(' ');
 };
 
 /** Sets of both sides in turn are told by side: "3x12 85 each side". */
-const runText = ({
-  text,
-  count,
-  sides,
-}: {
-  readonly text: string;
-  readonly count: number;
-  readonly sides: Set<string>;
-}): string => {
-  if (sides.size === 2 && count % 2 === 0) return `${count / 2}x${text} each side`;
-  return sides.size === 0 ? `${count}x${text}` : `${count}x${text} ${[...sides].join(' and ')}`;
+const runText = ({ text, sets }: Run): string => {
+  const sides = [...new Set(sets.flatMap(({ side }) => side ?? []))];
+  const isEach = sides.length === 2 && sets.length % 2 === 0;
+  const counted = `${plainAscii(showCount(sets, isEach ? 2 : 1))}x${text}`;
+  if (isEach) return `${counted} each side`;
+  return sides.length === 0 ? counted : `${counted} ${sides.join(' and ')}`;
 };
+
+/** "tempo 3-1-1", "A with 2, rest after both": how the sets are done. */
+export const mannerOf = ({ tempo, superset }: CardLift): readonly string[] => [
+  ...(tempo === null ? [] : [`tempo ${tempo.join('-')}`]),
+  ...(superset === null ? [] : [`${superset.letter} in turn with ${superset.inTurnWith.join(', ')}`]),
+];
 
 export const loadText = (item: CardLift, { load }: CardSet): string => {
   const shown = shownLoad(load.increments, item.increment);

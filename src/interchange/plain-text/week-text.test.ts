@@ -134,6 +134,19 @@ test('loads stand as the machine shows them, sides and efforts with them', () =>
   expect(text).toContain('WORK 2x6 start 34 RPE 6-8');
 });
 
+test('ranges, sets that go on, a tempo and a superset stand in the text, with a line that explains them', () => {
+  const range: CardSet = { ...work(270), most: 8 };
+  const items = [
+    item({ sets: [range, range, { ...range, optional: true }], tempo: [3, 1, 1] }),
+    item({ place: 2, sets: [work(200), { ...work(200), orMore: true }], superset: { letter: 'A', inTurnWith: [3] } }),
+  ];
+  const text = weekText([card(items)]).text;
+  expect(text).toContain('WORK 2-3x6-8 270 | tempo 3-1-1 | rest');
+  expect(text).toContain('WORK 1x6 200 1x6+ 200 | A in turn with 3 | rest');
+  expect(text).toContain('3-4x6-8: the last set');
+  expect(weekText([card([item()])]).text).not.toContain('3-4x6-8');
+});
+
 test('a rule without room for a whole step stays, and unusual terms stand with their rule', () => {
   const rule = { add: 5, rpeAtMost: 8, discomfortBelow: 3, neverOver: 272, takeOff: 20, says: 'stay at 270' };
   const text = weekText([card([item({ rule }), item({ rule: { ...rule, neverOver: 300, rpeAtMost: 7 } })])]).text;

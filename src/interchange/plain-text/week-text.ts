@@ -1,3 +1,4 @@
+import { isOpenCount } from '#domain/asked-sets.ts';
 import { liftsOf } from '#domain/card.ts';
 import { isoOfDay } from '#units/day.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
@@ -73,6 +74,7 @@ const wholeText = (
     ...(shown.some(hasBouts) ? ['Heart rate and effort govern: over what stands here, go slower.'] : []),
     ...(isCompact ? [COMPACT_LEGEND] : []),
     ...(shown.some(hasRule) ? [isCompact ? COMPACT_RULE : USUAL_RULE] : []),
+    ...(shown.some(isOpen) ? [OPEN_SETS] : []),
     shown.some(hasBouts) ? WRITE_BOUTS : WRITE,
     ...(machineDown === null || isCompact ? [] : [`Machine down: ${machineDown}`]),
     ...cutLines(cut, all.length - shown.length),
@@ -90,6 +92,13 @@ const WRITE_BOUTS =
   'Write of sets: repetitions, load, RPE; of bouts: done, minutes, pulse, W or km/h, harness, RPE; discomfort 0-10 with site and side; session RPE; minutes.';
 
 const hasRule = ({ card }: IssuedCard): boolean => liftsOf(card).some((item) => item.rule !== null);
+
+/** Does a card leave it open how much is done, or have lifts done in turn? */
+const isOpen = ({ card }: IssuedCard): boolean =>
+  liftsOf(card).some(({ superset, sets }) => superset !== null || sets.some((set) => set.optional || isOpenCount(set)));
+
+const OPEN_SETS =
+  '3-4x6-8: the last set and the last repetitions as it goes well; a rule counts only at the most; 6+ goes on while it goes well, write its RPE. In turn: a set of each, then the rest.';
 
 /** What to do when the machine is down, where all sessions say the same of themselves. */
 const commonMachineDown = (documents: readonly IssuedCard[]): string | null => {

@@ -1,7 +1,9 @@
-import { workIncrements, type CardItem, type CardLift } from '#domain/card.ts';
+import { workIncrements, type CardItem, type CardLift, type CardSet } from '#domain/card.ts';
 import type { Known } from '#domain/known.ts';
 import { only, type SetGroup, type Span, type TypedLoad } from '#domain/prescription.ts';
-import type { LiftItem, ProgrammeItem } from '#domain/programme.ts';
+import type { LiftItem, ProgrammeItem, ProgrammeSet } from '#domain/programme.ts';
+import { targetOfLift } from '#domain/programme-line/lift-line.ts';
+import { groupsOf } from '#domain/programme-line/set-groups.ts';
 import { writeShorthand } from '#domain/shorthand/write-shorthand.ts';
 import { lineOfBouts, lineOfCardDrill, lineOfDrill } from '#domain/piece-line.ts';
 
@@ -23,21 +25,39 @@ const programmedItem = ({ house }: Known, { item }: CardItem): ProgrammeItem | n
 const liftLine = (item: CardLift, programmed: LiftItem | null): string => {
   const side = item.sets.find((set) => set.kind === 'work')?.side ?? null;
   const work = item.sets.filter((set) => set.kind === 'work' && set.side === side);
-  const group: SetGroup = {
-    warmUp: false,
-    top: false,
-    sets: only(work.length),
-    each: { kind: 'repetitions', count: only(work[0]?.repetitions ?? 1), orMore: false },
-    perSide: side !== null,
-    ...targetOf(item, programmed),
-  };
-  return writeShorthand({ kind: 'sets', superset: null, groups: [group], tempo: null, rest: work[0]?.rest ?? null });
+  return writeShorthand({
+    kind: 'sets',
+    superset: programmed?.superset ?? item.superset?.letter ?? null,
+    groups: groupsOf(setsOf(work, programmed), targetOf(item, programmed), side !== null),
+    tempo: item.tempo,
+    rest: programmed?.sets[0]?.rest ?? work[0]?.rest ?? null,
+  });
 };
+
+/** Lighter sets by what the programme takes off, which the machine rounds; without one, by what the card shows. */
+const setsOf = (work: readonly CardSet[], programmed: LiftItem | null): readonly ProgrammeSet[] => {
+  const first = work[0]?.load.increments ?? 0;
+  return work.map(({ repetitions, most, orMore, optional, rest, load }, place) => {
+    const shown = first > 0 ? Math.round((load.increments / first) * HUNDRED) / HUNDRED : 1;
+    const loadBy = programmed?.sets[place]?.loadBy ?? shown;
+    return {
+      repetitions,
+      ...(most === undefined ? {} : { most }),
+      ...(orMore ? { orMore } : {}),
+      ...(optional ? { optional } : {}),
+      rest,
+      ...(loadBy === 1 ? {} : { loadBy }),
+    };
+  });
+};
+
+const HUNDRED = 100;
 
 type GroupTarget = Pick<SetGroup, 'load' | 'intensity'>;
 
 const targetOf = (item: CardLift, programmed: LiftItem | null): GroupTarget => {
   if (item.basis === 'effort') {
+    if (programmed?.basis.kind === 'effort') return targetOfLift(programmed);
     const load = item.sets.find((set) => set.load.kind === 'start at')?.load;
     const [least, most] = load?.kind === 'start at' ? load.rpe : item.shouldFeel;
     return { load: null, intensity: { kind: 'RPE', rating: { least, most } } };

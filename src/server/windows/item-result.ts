@@ -1,4 +1,5 @@
 import { decimalOf } from '#units/entered.ts';
+import { mostOf } from '#domain/asked-sets.ts';
 import type { CardLift, CardSet } from '#domain/card.ts';
 import { ratingOf } from '#domain/effort.ts';
 import type { SetResult } from '#domain/fact.ts';
@@ -38,10 +39,13 @@ export const showDone = (item: CardLift, sets: readonly WorkSetResult[]): string
 
 export const differsFromPlan = (item: CardLift, sets: readonly WorkSetResult[]): boolean =>
   sets.some(({ result }) => result !== null) &&
-  sets.some(
-    ({ planned, result }) =>
-      !result || result.repetitions !== planned.repetitions || !isPlannedLoad(item, planned, result),
+  sets.some(({ planned, result }) =>
+    result ? !isAsAsked(planned, result) || !isPlannedLoad(item, planned, result) : !planned.optional,
   );
+
+/** Inside a range, and on from the least where the set goes on. */
+const isAsAsked = (planned: CardSet, { repetitions }: SetResult): boolean =>
+  repetitions >= planned.repetitions && (planned.orMore === true || repetitions <= mostOf(planned));
 
 /** "Start at" leaves the load to the person. */
 const isPlannedLoad = (item: CardLift, { load }: CardSet, result: SetResult): boolean =>

@@ -1,12 +1,16 @@
+import { showCount, showRepetitions } from '#domain/asked-sets.ts';
 import type { CardLift, CardSet } from '#domain/card.ts';
 import { shownLoad } from '#interchange/plain-text/shown-load.ts';
 
 interface Run {
   readonly text: string;
-  count: number;
+  readonly sets: CardSet[];
 }
 
-/** "4×6 270", "3×10 start at 85", "2×12 90 each side", "left 3×8 185, right 3×8 180": neighbours that are alike are counted. */
+/**
+ * "4×6 270", "3–4×6–8 270", "1×6+ 270", "3×10 start at 85", "2×12 90 each side", "left 3×8 185, right 3×8 180": neighbours
+ * that are alike are counted.
+ */
 export const showWorkSets = (item: CardLift, unit: 'with unit' | 'bare' = 'bare'): string => {
   const work = item.sets.filter((set) => set.kind === 'work');
   const runs = (side: CardSet['side']): string =>
@@ -24,12 +28,12 @@ export const showWorkSets = (item: CardLift, unit: 'with unit' | 'bare' = 'bare'
 const showRuns = (item: CardLift, sets: readonly CardSet[], unit: 'with unit' | 'bare'): string => {
   const runs: Run[] = [];
   for (const set of sets) {
-    const text = `${set.repetitions} ${showSetLoad(item, set)}${unit === 'bare' ? '' : ` ${item.unit}`}`;
+    const text = `${showRepetitions(set)} ${showSetLoad(item, set)}${unit === 'bare' ? '' : ` ${item.unit}`}`;
     const last = runs.at(-1);
-    if (last?.text === text) last.count += 1;
-    else runs.push({ text, count: 1 });
+    if (last?.text === text) last.sets.push(set);
+    else runs.push({ text, sets: [set] });
   }
-  return runs.map(({ text, count }) => `${count}×${text}`).join(', ');
+  return runs.map(({ text, sets: alike }) => `${showCount(alike)}×${text}`).join(', ');
 };
 
 export const showSetLoad = ({ increment }: CardLift, { load }: CardSet): string =>

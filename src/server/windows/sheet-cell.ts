@@ -1,3 +1,4 @@
+import { isOpenCount, showRepetitions } from '#domain/asked-sets.ts';
 import {
   workIncrements,
   type Card,
@@ -80,7 +81,7 @@ const liftCell = (item: CardLift, road: RoadCard, lines: CellLines): SheetCell =
     item: item.item,
     track: item.track,
     kind: 'lift',
-    planned: showWorkSets(item),
+    planned: `${showWorkSets(item)}${showInTurn(item)}`,
     ...lines,
     done: showDone(item, sets),
     differs: differsFromPlan(item, sets),
@@ -100,10 +101,16 @@ const liftCell = (item: CardLift, road: RoadCard, lines: CellLines): SheetCell =
   };
 };
 
+/** " · A1 with 2": what it is done in turn with. */
+const showInTurn = ({ superset }: CardLift): string =>
+  superset === null ? '' : ` · ${superset.letter} with ${superset.inTurnWith.join(', ')}`;
+
 const setOfCell = ({ planned, id, result }: WorkSetResult): SheetCell['sets'][number] => ({
   id,
   load: planned.load,
   repetitions: planned.repetitions,
+  asks: showRepetitions(planned),
+  isOpen: isOpenCount(planned) || planned.optional === true,
   side: planned.side,
   result: result && {
     repetitions: result.repetitions,

@@ -1,3 +1,4 @@
+import { showRepetitions } from '#domain/asked-sets.ts';
 import type { CardItem, CardLift, CardSet } from '#domain/card.ts';
 import { join } from '../../parts/join.ts';
 import { showIncrements } from '../../parts/loads.ts';
@@ -18,13 +19,14 @@ const LoadLine = ({ set, item }: { readonly set: CardSet; readonly item: CardLif
       {showIncrements(set.load.increments, item.increment)}
       {marksOf(set)}
     </strong>
-    <span className={styles['times']}> × {set.repetitions}</span>
+    <span className={styles['times']}> × {showRepetitions(set)}</span>
   </p>
 );
 
 const WorkSet = ({ set, item }: { readonly set: CardSet; readonly item: CardLift }) => (
-  <li>
+  <li className={join(set.optional && styles['optional'])}>
     <LoadLine set={set} item={item} />
+    {set.optional ? <p className={styles['label']}>if it goes well</p> : null}
     <Boxes labels={['done', 'RPE']} />
   </li>
 );
@@ -72,7 +74,10 @@ const LiftBlock = ({ item }: { readonly item: CardLift }) => {
   const rule = ruleText(item);
   return (
     <li className={styles['item']}>
-      <span className={styles['place']}>{item.place}</span>
+      <span className={styles['place']}>
+        {item.place}
+        {item.superset === null ? null : <span className={styles['letter']}>{item.superset.letter}</span>}
+      </span>
       <WhatToDo item={item}>
         {prescription(item)} {band}
       </WhatToDo>

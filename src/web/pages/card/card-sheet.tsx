@@ -92,6 +92,8 @@ const inOrder = ({ items }: Card): readonly OnPage[] => {
   return shown;
 };
 
+const goesOn = (card: Card): boolean => liftsOf(card).some(({ sets }) => sets.some(({ orMore }) => orMore));
+
 /** How to read and to write what follows: only what this card needs. */
 const HowToRead = ({ card }: { readonly card: Card }) => {
   const hasLifts = liftsOf(card).length > 0;
@@ -106,6 +108,11 @@ const HowToRead = ({ card }: { readonly card: Card }) => {
           Loads in <strong>{unitsOf(card)}</strong> as the machine shows them; <strong>w</strong> marks a warm-up set.
           Write repetitions done and effort (RPE) in the boxes. A rule counts once a week and for all repetitions; when
           a load feels wrong, take off what the rule allows and write why.{' '}
+        </>
+      ) : null}
+      {goesOn(card) ? (
+        <>
+          <strong>+</strong> goes on while it goes well: its effort has to be written.{' '}
         </>
       ) : null}
       {hasBouts ? (

@@ -57,6 +57,17 @@ test('sets that differ stand one by one', () => {
   expect(prescription(item([set(8, 60), set(6, 60)]))).toBe('8, 6, rest 1:00. Should feel 6 to 7.');
 });
 
+test('ranges, a tempo and a superset are said before how it should feel', () => {
+  const ranged = { ...set(6, 150), most: 8 };
+  const sets = [ranged, ranged, { ...ranged, optional: true as const }];
+  expect(prescription({ ...item(sets), tempo: [3, 1, 1], superset: { letter: 'A1', inTurnWith: [2] } })).toBe(
+    '2–3 × 6–8, 3 s down, 1 held, 1 up, rest 2:30 after the round. A1: in turn with 2, a set of each. Should feel 6 to 7.',
+  );
+  expect(prescription(item([set(6, 60), set(6, 60), { ...set(6, 60), orMore: true }]))).toBe(
+    '6, 6, 6+, rest 1:00. Should feel 6 to 7.',
+  );
+});
+
 const rule = { add: 5, rpeAtMost: 8, discomfortBelow: 3, neverOver: 280, takeOff: 25, says: '' };
 
 test('a rule names its step and its bounds', () => {

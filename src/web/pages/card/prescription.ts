@@ -1,3 +1,4 @@
+import { showSets, showTempo } from '#domain/asked-sets.ts';
 import type { CardLift, CardSet } from '#domain/card.ts';
 import { showRule } from '#domain/show-rule.ts';
 import { showIncrements } from '../../parts/loads.ts';
@@ -11,24 +12,26 @@ const clock = (seconds: number): string =>
 const span = ([low, high]: readonly [number, number]): string => (low === high ? `${low}` : `${low} to ${high}`);
 
 const setsText = (sets: readonly CardSet[]): string => {
-  const sides = new Set(sets.map(({ side }) => side));
-  const isEach = sides.has('left') && sides.has('right');
-  const count = isEach ? sets.length / 2 : sets.length;
-  const repetitions = [...new Set(sets.map((set) => set.repetitions))];
-  const text =
-    repetitions.length === 1 ? `${count} × ${repetitions[0] ?? 0}` : sets.map((set) => set.repetitions).join(', ');
-  return isEach ? `${text} each side` : text;
+  const isEach = new Set(sets.map(({ side }) => side)).size === 2;
+  // Both sides do the same: one of them tells it.
+  const told = isEach ? sets.filter(({ side }) => side === sets[0]?.side) : sets;
+  return isEach ? `${showSets(told)} each side` : showSets(told);
 };
 
-const restText = (sets: readonly CardSet[]): string => {
+const restText = (sets: readonly CardSet[], isShared: boolean): string => {
   const rests = [...new Set(sets.map(({ rest }) => rest))].filter((rest) => rest > 0);
-  return rests.length === 0 ? '' : `, rest ${rests.map(clock).join(' or ')}`;
+  return rests.length === 0 ? '' : `, rest ${rests.map(clock).join(' or ')}${isShared ? ' after the round' : ''}`;
 };
 
-/** "4 × 6, rest 2:30. Should feel 6 to 7." */
+/** "In turn with 2, a set of each." */
+const inTurnText = ({ superset }: CardLift): string =>
+  superset === null ? '' : ` ${superset.letter}: in turn with ${superset.inTurnWith.join(' and ')}, a set of each.`;
+
+/** "4 × 6, rest 2:30. Should feel 6 to 7.", "3–4 × 6–8, 3 s down, 1 held, 1 up, rest 2:30 after the round. A: in turn with 2, a set of each." */
 export const prescription = (item: CardLift): string => {
   const work = item.sets.filter(({ kind }) => kind === 'work');
-  return `${setsText(work)}${restText(work)}. Should feel ${span(item.shouldFeel)}.`;
+  const tempo = item.tempo === null ? '' : `, ${showTempo(item.tempo)}`;
+  return `${setsText(work)}${tempo}${restText(work, item.superset !== null)}.${inTurnText(item)} Should feel ${span(item.shouldFeel)}.`;
 };
 
 /** The signed rule as it is read at arm's length; null where none was signed. */

@@ -10,11 +10,13 @@ interface ItemLineProps {
 
 /** An item as its line: the name first, the rest last and stepped back, then what the eye should not miss. */
 export const ItemLine = ({ item, exercise }: ItemLineProps) => {
-  const line = writeItem(item, exercise);
+  const letter = item.kind === 'lift' && item.superset ? `${item.superset}: ` : '';
+  const line = writeItem(item, exercise).slice(letter.length);
   const rest = REST.exec(line)?.[0] ?? '';
   const marks = marksOf(item);
   return (
     <>
+      {letter}
       <b>{exercise?.name ?? item.exercise}</b> {unbroken(line.slice(0, line.length - rest.length))}
       {rest === '' ? null : (
         <>

@@ -1,3 +1,4 @@
+import { showSets } from '#domain/asked-sets.ts';
 import { totalMinutes, type CardDrill, type CardItem } from '#domain/card.ts';
 import { showPiece } from '#domain/show-piece.ts';
 import type { ReMadeWindow } from '#contract/windows/re-make-window.ts';
@@ -56,5 +57,7 @@ const workOf = (item: CardItem): string => {
   if (!first) return '';
   const start = first.load.kind === 'start at' ? 'start at ' : '';
   const sides = new Set(work.map(({ side }) => side)).size;
-  return `${work.length / sides} × ${first.repetitions}${sides > 1 ? ' each side' : ''}, ${start}${showIncrements(first.load.increments, item.increment)} ${item.unit}`;
+  return `${showSets(
+    work.filter(({ side }) => side === first.side),
+  )}${sides > 1 ? ' each side' : ''}, ${start}${showIncrements(first.load.increments, item.increment)} ${item.unit}`;
 };

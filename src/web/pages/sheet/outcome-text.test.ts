@@ -16,7 +16,7 @@ test.each([
 test('without a load in use: effort decides, a first load, or nothing to say', () => {
   const startAt = { kind: 'start at', increments: 34, rpe: [6, 8] } as const;
   const byEffort = cellOf('heavy', 'a', {
-    sets: [{ id: null, load: startAt, repetitions: 8, side: null, result: null }],
+    sets: [{ id: null, load: startAt, repetitions: 8, asks: '8', isOpen: false, side: null, result: null }],
   });
   expect([byEffort, cell].map((each) => barChangeText(null, each))).toEqual(['by effort', '–']);
 });

@@ -4,6 +4,7 @@ import type { Fact } from '#domain/fact.ts';
 import { idOf, instant } from '#domain/identity.ts';
 import { day } from '#units/day.ts';
 import { doneAsPlanned, startOfDraft } from './planned-sets.ts';
+import type { PlannedSet } from './results-draft.ts';
 
 const trained = (...efforts: readonly (Effort | null)[]): Fact<'trained'> => ({
   id: idOf('result'),
@@ -82,5 +83,25 @@ test('as planned fills in how much was done, and leaves what was measured to be 
   } as const;
   expect(doneAsPlanned(draft, [], [run]).pieces).toMatchObject({
     'run item': { done: '4', heartRate: '', effort: '' },
+  });
+});
+
+test('what the card left open is not filled in as planned', () => {
+  const set = (id: string, asks: string): PlannedSet => ({
+    id: idOf(id),
+    name: 'Back squat',
+    item: idOf('squat item'),
+    place: 0,
+    side: null,
+    repetitions: 6,
+    asks,
+    isOpen: asks !== '6',
+    load: '270',
+    unit: 'lb',
+  });
+  const draft = doneAsPlanned(startOfDraft(null, null), [set('plain', '6'), set('range', '6–8')]);
+  expect(draft.sets).toEqual({
+    plain: { repetitions: '6', load: '270', effort: '' },
+    range: { repetitions: '', load: '270', effort: '' },
   });
 });

@@ -20,6 +20,8 @@ export const plannedSets = (sheet: SheetWindow, column: SheetColumn): readonly P
               place,
               side: set.side,
               repetitions: set.repetitions,
+              asks: set.asks,
+              isOpen: set.isOpen,
               load: showIncrements(set.load.increments, cell.increment),
               unit: cell.unit as MassUnit,
             },
@@ -116,7 +118,7 @@ export const NO_PIECE: PieceDraft = {
   effort: '',
 };
 
-/** Everything done as it was planned; effort, heart rate and what was set stay to be typed. */
+/** Everything done as it was planned; effort, heart rate, what was set and what the card left open stay to be typed. */
 export const doneAsPlanned = (
   draft: ResultsDraft,
   sets: readonly PlannedSet[],
@@ -126,9 +128,13 @@ export const doneAsPlanned = (
   sets: {
     ...draft.sets,
     ...Object.fromEntries(
-      sets.map(({ id, repetitions, load }) => [
+      sets.map(({ id, repetitions, isOpen, load }) => [
         id,
-        { repetitions: String(repetitions), load, effort: draft.sets[id]?.effort ?? '' },
+        {
+          repetitions: isOpen ? (draft.sets[id]?.repetitions ?? '') : String(repetitions),
+          load,
+          effort: draft.sets[id]?.effort ?? '',
+        },
       ]),
     ),
   },

@@ -17,6 +17,8 @@ const set = (id: string, place: number): PlannedSet => ({
   place,
   side: null,
   repetitions: 6,
+  asks: '6',
+  isOpen: false,
   load: '270',
   unit: 'lb',
 });

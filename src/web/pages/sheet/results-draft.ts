@@ -23,6 +23,10 @@ export interface PlannedSet {
   readonly place: number;
   readonly side: Side | null;
   readonly repetitions: number;
+  /** "6", "6–8", "6+". */
+  readonly asks: string;
+  /** The card leaves it open how many, or whether at all. */
+  readonly isOpen: boolean;
   /** Decimal in the machine's unit. */
   readonly load: string;
   readonly unit: MassUnit;

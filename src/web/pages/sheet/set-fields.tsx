@@ -29,12 +29,12 @@ const SetRow = ({
   readonly startsHere: boolean;
 }) => {
   const typed = draft.sets[set.id] ?? EMPTY;
-  const hint = { repetitions: String(set.repetitions), load: set.load, effort: '' };
+  const hint = { repetitions: set.asks, load: set.load, effort: '' };
   return (
     <tr>
       <th scope="row">
         {set.place + 1}
-        {sideText(set)} <span className="soft">{`${set.repetitions} × ${set.load} ${set.unit}`}</span>
+        {sideText(set)} <span className="soft">{`${set.asks} × ${set.load} ${set.unit}`}</span>
       </th>
       {FIELDS.map((field) => (
         <td key={field}>
