@@ -168,3 +168,20 @@ test('a follow on a day of the calendar stays there', () => {
   });
   expect(movedIn(onDay, slip(11)).map(([kind, which]) => [kind, which])).toEqual([['decided', 'first day']]);
 });
+
+test('space walks and days set aside stay where they are when the launch slips, and are told where they lie now', () => {
+  const walk: FactBody = { kind: 'space walk', person: PERSON, day: addDays(LAUNCH, 5), text: '' };
+  const travel: FactBody = {
+    kind: 'set aside',
+    person: PERSON,
+    from: addDays(LAUNCH, -10),
+    until: addDays(LAUNCH, -10),
+    what: 'travel',
+    minutes: 0,
+    text: '',
+  };
+  expect(movedIn(walk, travel, slip(11)).map(([kind, which, was, , now]) => [kind, which, was, now])).toEqual([
+    ['space walk', 'day', 'first flight weeks', 'quarantine'],
+    ['set aside', 'day', 'taper', 'flight-specific preparation'],
+  ]);
+});

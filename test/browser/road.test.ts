@@ -28,16 +28,41 @@ const phaseRow = (name: string) => page.getByRole('row', { name: new RegExp(`^${
 test('the road shows phases with their days and what nobody planned, with the way to it', async () => {
   expect(await phaseRow('taper').innerText()).toContain('L−14 to L−8');
   expect(await phaseRow('taper').innerText()).toContain('22 May 2027');
-  await page.getByText('No programme holds from 5 June 2027').waitFor();
 });
 
 test('a week is read out with the arrow keys alone', async () => {
   const ruler = page.getByRole('slider', { name: 'Read a week' });
   await ruler.focus();
   await page.keyboard.press('ArrowRight');
-  await page.getByText(/^Week of 8 March 2027, L−89 to L−83: flight-specific preparation\./).waitFor();
+  const reading = page.getByText(/^Week of 8 March 2027, L−89 to L−83: flight-specific preparation\./);
+  expect(await reading.innerText()).toMatch(/Dose: squat \d[\d.]* of at least 8 sets;/);
   await page.keyboard.press('End');
   expect(await ruler.getAttribute('aria-valuetext')).toMatch(/no programme/);
+});
+
+test('what takes days is entered and drawn, and said where it leaves too little time', async () => {
+  const record = async (what: string, fields: Readonly<Record<string, string>>): Promise<void> => {
+    await page.goto(`${house.origin}/people/wen-li-abara/record?record=${encodeURIComponent(what)}`);
+    const form = page.getByRole('dialog');
+    await form.waitFor();
+    for (const [label, value] of Object.entries(fields)) await form.getByLabel(label, { exact: true }).fill(value);
+    await form.getByRole('button', { name: 'Record', exact: true }).click();
+    await form.waitFor({ state: 'detached' });
+  };
+  await record('days set aside', { 'First day': '2027-04-05', 'Last day': '2027-04-11' });
+  await record('road hold', { From: '2027-03-15', Until: '2027-03-31' });
+  await page.getByRole('link', { name: 'Road', exact: true }).click();
+  await page
+    .getByText(/The road holds from 15 March 2027 to 31 March 2027: flight-specific preparation goes on/)
+    .waitFor();
+  await page.getByText(/No single hour a week where practice asks for four, .*: the week of 5 April 2027\./).waitFor();
+  await page.getByText(/have no place in the week of 5 April 2027\./).waitFor();
+  await page.getByRole('img', { name: /^Squat: up to \d[\d.]* sets a week; floor 8, \d+ weeks under it$/ }).waitFor();
+  await page.goto(`${house.origin}/people/ines-okafor-lund/road`);
+  await page.getByText('◇ day 47').waitFor();
+  await page.goto(`${house.origin}/people/wen-li-abara/road`);
+  await page.getByRole('slider', { name: 'Read a week' }).waitFor();
+  expect(watched.complaints()).toEqual([]);
 });
 
 test('nothing bars anybody from the page, wide and narrow', async () => {

@@ -160,14 +160,18 @@ const cardsToIssue = (at: At): readonly DeskLine[] => {
   const [next, last] = [days[0], days.at(-1)];
   if (next === undefined || last === undefined) return [];
   const covered = standingCards(road).findLast(({ state, day }) => state === 'issued' && day >= road.today)?.day;
-  const ahead =
-    covered === undefined
-      ? 'No card ahead is issued'
-      : `Cards cover ${inDays(covered - road.today)} ahead, to ${show(at, covered)}`;
+  const ahead = coverSays(at, covered ?? null);
   const count = days.length === 1 ? '1 session' : `${days.length} sessions`;
   return [
     ask(at, 'cards to issue', `${ahead}; ${count} up to ${show(at, last)} can be: issue.`, 'sheet', 'Open the sheet'),
   ];
+};
+
+const coverSays = (at: At, covered: Day | null): string => {
+  if (covered === null) return 'No card ahead is issued';
+  return covered === at.road.today
+    ? 'Only today’s card is issued'
+    : `Cards cover ${inDays(covered - at.road.today)} ahead, to ${show(at, covered)}`;
 };
 
 const inDays = (days: number): string => (days === 1 ? '1 day' : `${days} days`);

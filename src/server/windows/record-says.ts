@@ -36,9 +36,8 @@ export const recordSays = (fact: Fact, house: House): string => {
     case 'lifted':
       return `${exercise(fact.exercise)} ${showEntered(fact.load)} × ${fact.repetitions}${fact.side ? ` ${fact.side}` : ''}${fact.effort ? `, ${showEffort(fact.effort)}` : ''}, ${machine(fact.machine)}`;
     case 'judged':
-      return `${fact.gate} ${fact.passed ? 'passed' : 'not passed'}, seen ${fact.watched} by ${fact.observedBy}`;
     case 'looked at':
-      return `${fact.what} looked at by ${fact.observedBy}: ${fact.passed ? 'grip and pressing go on' : 'grip and pressing stay out'}`;
+      return watchedSays(fact);
     case 'carried':
       return `heaviest bar carried on the shoulders ${showEntered(fact.load)}`;
     case 'trained':
@@ -100,6 +99,16 @@ const houseSays = (fact: OfHouse, { exercise, machine }: Names): string => {
     case 'policies set':
       return `policies: ${Object.keys(fact.policies).join(', ')}`;
   }
+};
+
+type Watched = Extract<Fact, { readonly kind: 'judged' | 'looked at' }>;
+
+/** What somebody saw, and what follows from it. */
+const watchedSays = (fact: Watched): string => {
+  if (fact.kind === 'judged')
+    return `${fact.gate} ${fact.passed ? 'passed' : 'not passed'}, seen ${fact.watched} by ${fact.observedBy}`;
+  const follows = fact.passed ? 'grip and pressing go on' : 'grip and pressing stay out';
+  return `${fact.what} looked at by ${fact.observedBy}: ${follows}`;
 };
 
 type OfTime = Extract<Fact, { readonly kind: 'available' | 'set aside' | 'space walk' | 'road holds' }>;
