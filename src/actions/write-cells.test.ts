@@ -125,8 +125,8 @@ test('one cell that cannot be written keeps all from being written, and every pr
 test('a line that the card cannot print is refused with its reason', async () => {
   const sheet = writing(await startedHouse());
   const { track, first } = twoCells(sheet);
-  const answer = await sheet.write([line(track, first, '3-4 x 5 @ RPE 7')]);
-  expect(answer.kind === 'refused' && answer.problems[0]?.why).toContain('A card says one number');
+  const answer = await sheet.write([line(track, first, '30 min @ 130 W')]);
+  expect(answer.kind === 'refused' && answer.problems[0]?.why).toContain('Bouts of endurance');
 });
 
 test('an issued card stands as it was signed', async () => {

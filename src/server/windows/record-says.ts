@@ -13,8 +13,7 @@ const counted = (count: number, what: string): string => `${count} ${what}${coun
 
 /** What a fact says, in one sentence without names of fields. */
 export const recordSays = (fact: Fact, house: House): string => {
-  const names = namesIn(house);
-  const { exercise, machine } = names;
+  const { exercise, machine } = namesIn(house);
   switch (fact.kind) {
     case 'introduced':
       return `${fact.name}, ${fact.sex}${fact.birthDate === null ? '' : `, born ${isoOfDay(fact.birthDate)}`}${fact.trainingAge ? `, trained for ${showEntered(fact.trainingAge)}` : ''}`;
@@ -65,7 +64,7 @@ export const recordSays = (fact: Fact, house: House): string => {
     case 'calibrated':
     case 'set up':
     case 'policies set':
-      return houseSays(fact, names);
+      return houseSays(fact, house);
     case 'decided':
       return decisionSays(fact.decision, house, exercise);
     case 'retracted':
@@ -86,7 +85,8 @@ const namesIn = ({ exercises, machines }: House): Names => ({
 });
 
 /** What is said of signers, the catalogue, machines and policies. */
-const houseSays = (fact: OfHouse, { exercise, machine }: Names): string => {
+const houseSays = (fact: OfHouse, house: House): string => {
+  const { exercise, machine } = namesIn(house);
   switch (fact.kind) {
     case 'signs':
       return `${fact.signer.name} signs as ${fact.signer.role}`;
