@@ -2,7 +2,14 @@ import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { SetGroup, SetIntensity } from '#domain/prescription.ts';
 import type { LiftItem, LoadBasis, ProgrammeItem } from '#domain/programme.ts';
 import { bandOf, reserveSaid } from '#domain/programme-line/lift-line.ts';
-import { liftRefusals, targetRefusals, warmUpsOf, workSetsOf, type Sets } from '#domain/programme-line/set-groups.ts';
+import {
+  liftRefusals,
+  targetRefusals,
+  warmUpsOf,
+  workGroupsOf,
+  workSetsOf,
+  type Sets,
+} from '#domain/programme-line/set-groups.ts';
 import { readShorthand } from '#domain/shorthand/read-shorthand.ts';
 import { boutsAsWritten, drillAsWritten } from './piece-as-written.ts';
 
@@ -28,7 +35,7 @@ export const itemAsWritten = (item: ProgrammeItem, { exercise, machine }: Means,
   const { prescription } = reading;
   if (prescription.kind === 'bouts') return refused(BOUTS);
   if (!machine) return refused('There is no machine here to load: leave it out, or go where one is.');
-  const work = prescription.groups.filter((group) => !group.warmUp);
+  const work = workGroupsOf(prescription.groups);
   const says = [...liftRefusals(prescription, exercise), ...targetRefusals(work)];
   return says.length > 0 ? refused(...says) : { kind: 'item', item: written(item, machine, prescription) };
 };
@@ -38,7 +45,7 @@ const refused = (...says: readonly string[]): ItemAsWritten => ({ kind: 'refused
 const BOUTS = 'Bouts of endurance are not planned on this line: write sets, such as 4 × 6 @ 80 %.';
 
 const written = (item: LiftItem, machine: Machine, { groups, tempo, superset, rest }: Sets): LiftItem => {
-  const work = groups.filter((group) => !group.warmUp);
+  const work = workGroupsOf(groups);
   const first = work[0] as SetGroup;
   const warmUps = groups.filter((group) => group.warmUp);
   return {

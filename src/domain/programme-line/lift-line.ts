@@ -2,7 +2,15 @@ import type { Exercise } from '../catalogue.ts';
 import { isOne, type SetGroup, type SetIntensity, type Span, type TypedLoad } from '../prescription.ts';
 import type { LiftItem, LoadBasis, ProgrammeSet, StepRule } from '../programme.ts';
 import { told, type Told } from './line-problem.ts';
-import { groupsOf, liftRefusals, targetRefusals, warmUpsOf, workSetsOf, type Sets } from './set-groups.ts';
+import {
+  groupsOf,
+  liftRefusals,
+  targetRefusals,
+  warmUpsOf,
+  workGroupsOf,
+  workSetsOf,
+  type Sets,
+} from './set-groups.ts';
 
 /** +5 lb lower body, +2.5 lb upper body, or the machine's least step (common practice; the kg beside them likewise). */
 export const USUAL_RULES: Readonly<Record<Exercise['bodyPart'], StepRule>> = {
@@ -61,11 +69,12 @@ export const restOf = (sets: readonly { readonly rest: number }[]): number | nul
 
 /** A lift as a line writes it anew: what the line does not change stays as it was. */
 export const liftAsWritten = (before: LiftItem, exercise: Exercise, written: Sets): Told<LiftItem> => {
-  const work = written.groups.filter((group) => !group.warmUp);
+  const work = workGroupsOf(written.groups);
   const says = [...liftRefusals(written, exercise), ...targetRefusals(work), ...oneLoadRefusals(work)];
   const [first] = work;
   if (!first || says.length > 0) return told(before, says);
-  const was = prescriptionOfLift(before, exercise);
+  const line = prescriptionOfLift(before, exercise);
+  const was = { ...line, groups: workGroupsOf(line.groups) };
   const warmUps = written.groups.filter((group) => group.warmUp);
   return told(
     {

@@ -8,7 +8,10 @@ export type Sets = Extract<Prescription, { readonly kind: 'sets' }>;
 /** Nobody types more than nine digits; 1 − 0.07 is 0.9299999999999999 in binary. */
 const rounded = (value: number): number => Number(value.toPrecision(9));
 
-/** Work sets as a line groups them: neighbours that are alike together, the target at the first. */
+/**
+ * Work sets as a line groups them: neighbours that are alike together, the target at the first; at the last where they stand
+ * one by one: "6, 6, 6+ @ 80 %".
+ */
 export const groupsOf = (
   sets: readonly ProgrammeSet[],
   target: { readonly load: TypedLoad | null; readonly intensity: SetIntensity | null },
@@ -16,13 +19,14 @@ export const groupsOf = (
 ): readonly SetGroup[] => {
   const runs = oneByOne(runsOf(sets));
   const isTop = runs[0]?.length === 1 && runs.some(([set], place) => place > 0 && offTheTop(set) !== null);
+  const aimed = target.load === null && isOneByOne(runs) ? runs.length - 1 : 0;
   return runs.map((run, place) => ({
     warmUp: false,
     top: isTop && place === 0,
     sets: { least: Math.max(1, run.filter(({ optional }) => !optional).length), most: run.length },
     each: eachOf(run[0]),
     perSide,
-    ...(place === 0 ? target : { load: null, intensity: offTheTop(run[0]) }),
+    ...(place === aimed ? target : { load: null, intensity: offTheTop(run[0]) }),
   }));
 };
 
@@ -50,6 +54,11 @@ const oneByOne = (runs: readonly (readonly ProgrammeSet[])[]): readonly (readonl
   return goesOn ? [...first.map((set) => [set]), second] : runs;
 };
 
+const isOneByOne = (runs: readonly (readonly ProgrammeSet[])[]): boolean =>
+  runs.length === ONE_BY_ONE && runs.every(([set, ...others]) => others.length === 0 && (set?.loadBy ?? 1) === 1);
+
+const ONE_BY_ONE = 3;
+
 const eachOf = (set: ProgrammeSet | undefined): SetGroup['each'] => {
   const least = set?.repetitions ?? 1;
   return { kind: 'repetitions', count: { least, most: set?.most ?? least }, orMore: set?.orMore ?? false };
@@ -60,6 +69,29 @@ const isAlike = (a: ProgrammeSet, b: ProgrammeSet): boolean =>
 
 const offTheTop = (set: ProgrammeSet | undefined): SetIntensity | null =>
   set?.loadBy === undefined || set.loadBy === 1 ? null : { kind: 'off the top', by: rounded(1 - set.loadBy) };
+
+/** Groups that are no warm-up. A target that stands at the last of them alone is meant for all: "6, 6, 6+ @ 80 %". */
+export const workGroupsOf = (groups: readonly SetGroup[]): readonly SetGroup[] => {
+  const work = groups.filter((group) => !group.warmUp);
+  const last = work.at(-1);
+  const bare = work.slice(0, -1);
+  if (!last || bare.length === 0 || bare.some(hasTarget) || !hasTarget(last)) return work;
+  if (
+    last.intensity?.kind === 'off the top' ||
+    (last.load !== null && !bare.every((group) => isCountAlike(group, last)))
+  )
+    return work;
+  const { load, intensity } = last;
+  return [...bare, { ...last, load: null, intensity: null }].map((group, place) =>
+    place === 0 ? { ...group, load, intensity } : group,
+  );
+};
+
+const hasTarget = ({ load, intensity }: SetGroup): boolean => load !== null || intensity !== null;
+
+/** Of a last set with a load of its own and other repetitions nobody knows whether the load is meant for all. */
+const isCountAlike = ({ each: a }: SetGroup, { each: b }: SetGroup): boolean =>
+  a.kind === 'repetitions' && b.kind === 'repetitions' && a.count.least === b.count.least;
 
 /** What a lift has no place for. */
 export const liftRefusals = ({ groups }: Sets, exercise: Exercise): readonly string[] => [
