@@ -11,7 +11,7 @@ import { isMachineOut, type PlanContext } from './plan-context.ts';
 import type { Progress } from './progress.ts';
 import { painGaps, sessionReMade } from './re-made.ts';
 import { sessionOn, type FoundSession } from './session-on.ts';
-import { inTurn } from './supersets.ts';
+import { inTurn, together } from './supersets.ts';
 import { roomOn } from './time/day-room.ts';
 
 export interface PlannedCard {
@@ -43,7 +43,7 @@ const cardOf = (context: PlanContext, on: Day, found: FoundSession, placed: read
     locked,
     minutesOf,
   });
-  const numbered = inTurn(kept.map((item, index) => ({ ...item, place: index + 1 })));
+  const numbered = inTurn(together(kept).map((item, index) => ({ ...item, place: index + 1 })));
   const refused = placed.flatMap(({ planned, item, exercise }) =>
     planned.kind === 'left out' ? [{ item: item.id, exerciseName: exercise.name, says: planned.says }] : [],
   );

@@ -6,7 +6,7 @@ import { idOf } from '#domain/identity.ts';
 import { SHIPPED_EXERCISES } from '#shipped/exercises/shipped-exercises.ts';
 import { chooseWithin } from './leave-out.ts';
 import { sessionMinutes, totalOf, type Means } from './minutes.ts';
-import { inTurn, turnsOf } from './supersets.ts';
+import { inTurn, together, turnsOf } from './supersets.ts';
 
 const machine = (name: string): Machine => ({
   id: idOf(name),
@@ -170,6 +170,15 @@ test('whose partner is not there stands alone, without a letter', () => {
   expect(inTurn([alone])).toEqual([{ ...alone, superset: null }]);
 });
 
+test('what is done in turn stands together on the card', () => {
+  const [squat, bench, legs] = [
+    lift(BACK_SQUAT, ONE, sets(3, 6, 120), { superset: A }),
+    lift(BENCH_PRESS, OTHER, sets(3, 6, 120)),
+    lift(SINGLE_LEG_SQUAT, ONE, sets(3, 6, 120), { superset: A }),
+  ];
+  expect(together([squat, bench, legs])).toEqual([squat, legs, bench]);
+});
+
 const anySets = fc
   .array(
     fc.record({
@@ -222,7 +231,7 @@ test('every set is done once, a card takes the minutes it was chosen by, and its
   fc.assert(
     fc.property(anySession, fc.integer({ min: 5, max: 150 }), (items, block) => {
       const { kept } = chooseWithin(items, block, (some) => minutesOf(some));
-      const shown = inTurn(kept.map((item, place) => ({ ...item, place: place + 1 }))) as readonly CardLift[];
+      const shown = inTurn(together(kept).map((item, place) => ({ ...item, place: place + 1 }))) as readonly CardLift[];
       expect(minutesOf(shown)).toBeCloseTo(minutesOf(kept), 9);
       if (kept.length > 1) expect(minutesOf(shown)).toBeLessThanOrEqual(block + 1e-9);
       for (const item of shown)

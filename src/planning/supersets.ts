@@ -64,6 +64,14 @@ const restOf = (round: readonly Turn[]): number => Math.max(...round.map(({ sets
 const withLastRest = (sets: readonly CardSet[], rest: number): readonly CardSet[] =>
   sets.map((set, place) => (place === sets.length - 1 ? { ...set, rest } : set));
 
+/** What is done in turn stands together, where its first lift stands. */
+export const together = (items: readonly CardItem[]): readonly CardItem[] =>
+  items.flatMap((item): readonly CardItem[] => {
+    const partners = lettered(items, letterOf(item));
+    if (partners.length < 2) return [item];
+    return partners[0] === item ? partners : [];
+  });
+
 /** Each lift of a superset says with which places it alternates, and the rest that is taken after all of them. */
 export const inTurn = (items: readonly CardItem[]): readonly CardItem[] =>
   items.map((item) => {

@@ -2,7 +2,7 @@ import { showRepetitions } from '#domain/asked-sets.ts';
 import type { CardItem, CardLift, CardSet } from '#domain/card.ts';
 import { join } from '../../parts/join.ts';
 import { showIncrements } from '../../parts/loads.ts';
-import { prescription, ruleText } from './prescription.ts';
+import { prescription, ruleText, span } from './prescription.ts';
 import { BoutsBlock } from './bouts-block.tsx';
 import { Boxes } from './boxes.tsx';
 import { DrillBlock } from './drill-block.tsx';
@@ -26,8 +26,8 @@ const LoadLine = ({ set, item }: { readonly set: CardSet; readonly item: CardLif
 const WorkSet = ({ set, item }: { readonly set: CardSet; readonly item: CardLift }) => (
   <li className={join(set.optional && styles['optional'])}>
     <LoadLine set={set} item={item} />
-    {set.optional ? <p className={styles['label']}>if it goes well</p> : null}
     <Boxes labels={['done', 'RPE']} />
+    {set.optional ? <p className={styles['label']}>if it goes well</p> : null}
   </li>
 );
 
@@ -46,7 +46,7 @@ const WarmUps = ({ item }: { readonly item: CardLift }) => {
 const bandOf = (item: CardLift): string | null => {
   const load = item.sets.find((set) => set.load.kind === 'start at')?.load;
   return load?.kind === 'start at'
-    ? `Start there, then change the load so that each set feels ${load.rpe[0]} to ${load.rpe[1]}.`
+    ? `Start there, then change the load so that each set feels ${span(load.rpe)}.`
     : null;
 };
 

@@ -9,7 +9,7 @@ const SECONDS_PER_MINUTE = 60;
 const clock = (seconds: number): string =>
   `${Math.floor(seconds / SECONDS_PER_MINUTE)}:${String(Math.round(seconds % SECONDS_PER_MINUTE)).padStart(2, '0')}`;
 
-const span = ([low, high]: readonly [number, number]): string => (low === high ? `${low}` : `${low} to ${high}`);
+export const span = ([low, high]: readonly [number, number]): string => (low === high ? `${low}` : `${low} to ${high}`);
 
 const setsText = (sets: readonly CardSet[]): string => {
   const isEach = new Set(sets.map(({ side }) => side)).size === 2;
