@@ -22,9 +22,12 @@ export const isOpenCount = ({ most, orMore }: AskedRepetitions): boolean => most
 export const isAskedAlike = (a: AskedRepetitions, b: AskedRepetitions): boolean =>
   a.repetitions === b.repetitions && a.most === b.most && a.orMore === b.orMore;
 
+export const showRange = (least: number, most: number | undefined): string =>
+  most === undefined ? `${least}` : `${least}–${most}`;
+
 /** "6", "6–8", "6+". */
 export const showRepetitions = ({ repetitions, most, orMore }: AskedRepetitions): string =>
-  `${repetitions}${most === undefined ? '' : `–${most}`}${orMore ? '+' : ''}`;
+  `${showRange(repetitions, most)}${orMore ? '+' : ''}`;
 
 /** "4"; "3–4" where the last may be left out. */
 export const showCount = (sets: readonly Pick<AskedSet, 'optional'>[], sides = 1): string => {

@@ -81,10 +81,10 @@ export interface BoutsItem extends AnyItem {
   readonly coolDownSeconds: number;
 }
 
-/** What one set of a drill asks for. Pulses: on and off in turn, as hands are trained. */
+/** What one set of a drill asks for, of a range the least and the most. Pulses: on and off in turn, as hands are trained. */
 export type DrillWork =
-  | { readonly kind: 'repetitions'; readonly count: number }
-  | { readonly kind: 'hold'; readonly seconds: number }
+  | { readonly kind: 'repetitions'; readonly count: number; readonly most?: number }
+  | { readonly kind: 'hold'; readonly seconds: number; readonly most?: number }
   | { readonly kind: 'pulses'; readonly count: number; readonly on: number; readonly off: number };
 
 export interface DrillSet {

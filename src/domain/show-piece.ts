@@ -1,4 +1,5 @@
 import type { CardBout, CardBouts, CardDrill, CardDrillSet, HarnessPull } from './card.ts';
+import { showRange } from './asked-sets.ts';
 import type { DrillWork } from './programme.ts';
 
 /** Bouts and drills of a card in one line: "4 × 4 min, 3 min easy · 168–176/min · 230 W". */
@@ -80,9 +81,9 @@ const showDrillSet = ({ work, force }: CardDrillSet): string =>
 export const showDrillWork = (work: DrillWork): string => {
   switch (work.kind) {
     case 'repetitions':
-      return String(work.count);
+      return showRange(work.count, work.most);
     case 'hold':
-      return `${work.seconds} s`;
+      return `${showRange(work.seconds, work.most)} s`;
     case 'pulses':
       return `${work.count} × (${work.on} s on, ${work.off} s off)`;
   }

@@ -102,9 +102,9 @@ const drillMinutes = ({ sets }: CardDrill, exercise: Exercise): number =>
 const secondsOf = (work: DrillWork, { secondsPerRepetition }: Exercise): number => {
   switch (work.kind) {
     case 'repetitions':
-      return work.count * secondsPerRepetition;
+      return (work.most ?? work.count) * secondsPerRepetition;
     case 'hold':
-      return work.seconds;
+      return work.most ?? work.seconds;
     case 'pulses':
       return work.count * (work.on + work.off);
   }

@@ -78,8 +78,8 @@ const drillInstead = (item: LiftItem, common: Common, unloaded: boolean): DrillI
   priority: item.priority,
   shouldFeel: unloaded ? item.shouldFeel : FIRST_FEELS,
   source: item.source,
-  sets: item.sets.map(({ repetitions, rest }) => {
-    const work: DrillWork = { kind: 'repetitions', count: repetitions };
+  sets: item.sets.map(({ repetitions, most, rest }) => {
+    const work: DrillWork = { kind: 'repetitions', count: repetitions, ...(most === undefined ? {} : { most }) };
     return { work, rest };
   }),
   target: null,

@@ -74,6 +74,8 @@ export const anyBouts = (of: Exercise): fc.Arbitrary<BoutsItem> =>
 
 const work: fc.Arbitrary<DrillWork> = fc.oneof(
   whole(1, 60).map((count) => ({ kind: 'repetitions' as const, count })),
+  whole(1, 60).map((count) => ({ kind: 'repetitions' as const, count, most: count + 4 })),
+  whole(1, 60).map((seconds) => ({ kind: 'hold' as const, seconds, most: 2 * seconds })),
   whole(1, 300).map((seconds) => ({ kind: 'hold' as const, seconds })),
   fc.record({ kind: fc.constant('pulses' as const), count: whole(1, 20), on: whole(1, 30), off: whole(1, 30) }),
 );

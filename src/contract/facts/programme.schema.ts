@@ -97,8 +97,14 @@ const bouts = record({
 export const drillWork = z.discriminatedUnion(
   'kind',
   [
-    record({ kind: z.literal('repetitions'), count: repetitions }),
-    record({ kind: z.literal('hold'), seconds }),
+    record({ kind: z.literal('repetitions'), count: repetitions, most: repetitions.exactOptional() }).refine(
+      ({ count: least, most }) => most === undefined || most > least,
+      RANGE_SAYS,
+    ),
+    record({ kind: z.literal('hold'), seconds, most: seconds.exactOptional() }).refine(
+      ({ seconds: least, most }) => most === undefined || most > least,
+      RANGE_SAYS,
+    ),
     record({ kind: z.literal('pulses'), count: repetitions, on: seconds, off: idle }),
   ],
   { error: variantOf(['repetitions', 'hold', 'pulses']) },

@@ -127,9 +127,12 @@ export const anyBouts = (exercise: Exercise): fc.Arbitrary<BoutsItem> =>
       ),
     }));
 
+const more = fc.oneof(fc.constant(0), whole(1, 40));
+const upTo = (least: number, by: number): { readonly most?: number } => (by > 0 ? { most: least + by } : {});
+
 const drillWork: fc.Arbitrary<DrillWork> = fc.oneof(
-  whole(1, 100).map((count) => ({ kind: 'repetitions' as const, count })),
-  whole(1, 600).map((seconds) => ({ kind: 'hold' as const, seconds })),
+  fc.tuple(whole(1, 60), more).map(([count, by]) => ({ kind: 'repetitions' as const, count, ...upTo(count, by) })),
+  fc.tuple(whole(1, 300), more).map(([seconds, by]) => ({ kind: 'hold' as const, seconds, ...upTo(seconds, by) })),
   fc.record({
     kind: fc.constant('pulses' as const),
     count: whole(1, 30),

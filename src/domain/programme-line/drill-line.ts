@@ -1,5 +1,5 @@
 import type { Exercise } from '../catalogue.ts';
-import { isOne } from '../prescription.ts';
+import { isOne, type Span } from '../prescription.ts';
 import type { DrillItem, DrillSet, DrillWork, HandTarget } from '../programme.ts';
 import type { Bouts } from './bouts-line.ts';
 import { told, type Told } from './line-problem.ts';
@@ -30,8 +30,8 @@ export const drillOfSets = (written: Sets, exercise: Exercise): Told<WrittenDril
   const work = groups.flatMap(({ sets, each }) =>
     Array.from({ length: sets.least }, (): DrillWork =>
       each.kind === 'hold'
-        ? { kind: 'hold', seconds: each.seconds.least }
-        : { kind: 'repetitions', count: each.count.least },
+        ? { kind: 'hold', seconds: each.seconds.least, ...mostOfSpan(each.seconds) }
+        : { kind: 'repetitions', count: each.count.least, ...mostOfSpan(each.count) },
     ),
   );
   return told({ work, target: null, rest, rpe: band ? [band.least, band.most] : null }, [
@@ -40,6 +40,8 @@ export const drillOfSets = (written: Sets, exercise: Exercise): Told<WrittenDril
     ...(loaded ? ['No machine loads this: write 3 × 10, 3 × 30 s, or how it should feel, such as @ RPE 6.'] : []),
   ]);
 };
+
+export const mostOfSpan = ({ least, most }: Span): { readonly most?: number } => (most > least ? { most } : {});
 
 /** A hold of more than a minute reads like a bout of endurance; without a target of endurance it is a hold. */
 export const drillOfLongHolds = ({ repeats, seconds, intensity, easy }: Bouts): Told<WrittenDrill> => {

@@ -42,13 +42,18 @@ const withoutLoad = (item: LiftItem, machineKind: Kind): DrillItem => ({
   ...beside(item),
   kind: 'drill',
   machineKind,
-  sets: item.sets.map(({ repetitions, rest }) => ({ work: { kind: 'repetitions', count: repetitions }, rest })),
+  sets: item.sets.map(({ repetitions, most, rest }) => ({
+    work: { kind: 'repetitions', count: repetitions, ...(most === undefined ? {} : { most }) },
+    rest,
+  })),
   target: null,
 });
 
 const underLoad = (item: DrillItem, machineKind: Kind, { bodyPart }: Exercise): LiftItem | null => {
   const sets = item.sets.flatMap(({ work, rest }) =>
-    work.kind === 'repetitions' ? [{ repetitions: work.count, rest }] : [],
+    work.kind === 'repetitions'
+      ? [{ repetitions: work.count, ...(work.most === undefined ? {} : { most: work.most }), rest }]
+      : [],
   );
   if (sets.length < item.sets.length) return null;
   return {

@@ -186,6 +186,8 @@ test.each([
     'Pedalling 2 min @ 70 % VO2max, 2 min easy then 2 × 2 min @ 80 % VO2max',
   ],
   ['long hang 3 × 30 s', 'Long hang 3 × 30 s'],
+  ['long hang 3 × 20-30 s, rest 60', 'Long hang 3 × 20–30 s, rest 1:00'],
+  ['long hang 3 × 8–12', 'Long hang 3 × 8–12'],
   ['long hang 2 × 90 s, rest 1:30', 'Long hang 2 × 90 s, rest 1:30'],
   ['long hang 3 x 6 x 7 s on 3 s off @ 40% CF', 'Long hang 3 × 6 × 7 s on, 3 s off @ 40 % critical force'],
   [
@@ -209,6 +211,9 @@ test.each([
   ['Back squat 6, 6, 3 @ 110 kg', /measured from the first/],
   ['Back squat w 2–3 × 5, 4 × 6', /warm-up says one number/],
   ['A: Long hang 3 × 30 s', /Supersets are of lifts/],
+  ['Long hang 3–4 × 8–12', /one number of sets/],
+  ['Long hang 3 × 8+', /does not go on/],
+  ['Long hang 3 × 6 × 5–7 s on, 3 s off', /pulses say one number/],
   ['Long hang 3 × 10, tempo 3-1-1', /a tempo is of lifts/],
   ['A: Back sqat 3 × 10', /“Back sqat” is no exercise/],
   ['Back squat 3 × 8/side', /has no sides/],

@@ -1,9 +1,10 @@
+import { isOne, only } from '../prescription.ts';
 import type { DrillWork, HandTarget } from '../programme.ts';
 import { whole, within } from '../shorthand/bounds.ts';
 import { Unreadable, type ShorthandProblem } from '../shorthand/problem.ts';
 import { readDuration, readSpan, readTimeOrSeconds } from '../shorthand/read-quantity.ts';
 import { TokenReader } from '../shorthand/token-reader.ts';
-import type { WrittenDrill } from './drill-line.ts';
+import { mostOfSpan, type WrittenDrill } from './drill-line.ts';
 
 export type DrillReading =
   | { readonly kind: 'drill'; readonly drill: WrittenDrill; readonly perSide: boolean }
@@ -41,8 +42,12 @@ const readParts = (reader: TokenReader): WrittenDrill & { readonly perSide: bool
 };
 
 const readGroup = (reader: TokenReader): readonly DrillWork[] => {
-  const numbers = [reader.number(EXAMPLES)];
-  while (reader.take('times')) numbers.push(reader.number(EXAMPLES));
+  const spans = [readSpan(reader, EXAMPLES)];
+  while (reader.take('times')) spans.push(readSpan(reader, EXAMPLES));
+  const range = mostOfSpan(spans.at(-1) ?? only(0));
+  if (spans.slice(0, -1).some((span) => !isOne(span)))
+    reader.fail('a drill says one number of sets, such as 3 × 8–12.');
+  const numbers = spans.map(({ least }) => least);
   const last = numbers.at(-1) ?? 0;
   const seconds = readDuration(reader, last);
   const pulse = seconds === null ? null : readPulse(reader);
@@ -52,14 +57,19 @@ const readGroup = (reader: TokenReader): readonly DrillWork[] => {
     seconds !== null && pulse !== null
       ? { kind: 'pulses', count, on: seconds, off: pulse.off }
       : seconds === null
-        ? { kind: 'repetitions', count: last }
-        : { kind: 'hold', seconds };
+        ? { kind: 'repetitions', count: last, ...range }
+        : { kind: 'hold', seconds, ...inSeconds(range, last, seconds) };
+  if (isPulsed && range.most !== undefined) reader.fail('pulses say one number of seconds, such as 7 s on, 3 s off.');
   if (numbers.length > (isPulsed ? MOST_NUMBERS : MOST_NUMBERS - 1)) reader.fail(EXAMPLES);
   const times = numbers.length === 1 ? 1 : sets;
   if (!(Number.isInteger(times) && times >= 1 && times <= MOST_SETS))
     reader.fail(`the number of sets is a whole number from 1 to ${MOST_SETS}; this is ${times}.`);
   return Array.from({ length: times }, () => work);
 };
+
+/** "1–2 min": the most in the same unit as the least. */
+const inSeconds = ({ most }: { readonly most?: number }, least: number, seconds: number): { readonly most?: number } =>
+  most === undefined ? {} : { most: least === 0 ? most : (most * seconds) / least };
 
 const MOST_NUMBERS = 3;
 const MOST_SETS = 20;
@@ -112,9 +122,9 @@ const outOfBounds = ({ work, target, rest, rpe }: WrittenDrill): readonly string
   ...work.flatMap((each) => {
     switch (each.kind) {
       case 'repetitions':
-        return whole('repetitions', 'The number of repetitions', [each.count]);
+        return whole('repetitions', 'The number of repetitions', [each.count, each.most ?? each.count]);
       case 'hold':
-        return within('hold', 'A hold in seconds', [each.seconds]);
+        return within('hold', 'A hold in seconds', [each.seconds, each.most ?? each.seconds]);
       case 'pulses':
         return [
           ...whole('repetitions', 'The number of pulses', [each.count]),

@@ -110,7 +110,12 @@ export const drillRefusals = ({ groups, tempo, superset }: Sets, exercise: Exerc
   ...(tempo ? [`${exercise.name} is done without a load here: a tempo is of lifts, leave it out.`] : []),
   ...(superset ? ['Supersets are of lifts under a load: leave the letter out.'] : []),
   ...someWork(groups),
-  ...(groups.every(isPlain) ? [] : ['A drill says one number: write 4 × 6 where the line says 3–4 × 6–8 or 6+.']),
+  ...(groups.every(({ sets }) => isOne(sets))
+    ? []
+    : ['A drill says one number of sets: write 3 × 8–12 where the line says 3–4 × 8–12.']),
+  ...(groups.some(({ each }) => each.kind === 'repetitions' && each.orMore)
+    ? ['A drill does not go on: write a range, such as 3 × 8–12.']
+    : []),
   ...sideRefusals(groups, exercise),
 ];
 

@@ -1,3 +1,4 @@
+import { showRange } from '../asked-sets.ts';
 import type { DrillWork, HandTarget } from '../programme.ts';
 import { showClock } from '../shorthand/write-shorthand.ts';
 import type { WrittenDrill } from './drill-line.ts';
@@ -23,9 +24,9 @@ const runsOf = (work: readonly DrillWork[]): readonly (readonly [DrillWork, numb
 const workText = (work: DrillWork): string => {
   switch (work.kind) {
     case 'repetitions':
-      return String(work.count);
+      return showRange(work.count, work.most);
     case 'hold':
-      return `${work.seconds} s`;
+      return `${showRange(work.seconds, work.most)} s`;
     case 'pulses':
       return `${work.count} × ${work.on} s on, ${work.off} s off`;
   }

@@ -1,3 +1,4 @@
+import { showRange } from '#domain/asked-sets.ts';
 import type { CardBout, CardBouts, CardDrill, CardDrillSet } from '#domain/card.ts';
 import type { DrillWork } from '#domain/programme.ts';
 import { showSeconds } from '#domain/show-piece.ts';
@@ -41,9 +42,9 @@ export const drillRest = ({ sets, means }: CardDrill): string => {
 export const setCount = ({ work }: CardDrillSet): string => {
   switch (work.kind) {
     case 'repetitions':
-      return `× ${work.count}`;
+      return `× ${showRange(work.count, work.most)}`;
     case 'hold':
-      return `${work.seconds} s`;
+      return `${showRange(work.seconds, work.most)} s`;
     case 'pulses':
       return `× ${work.count}`;
   }
