@@ -26,6 +26,7 @@ import {
 } from './progress.ts';
 import { harnessOf, isHarnessStepEarned, takeHarnessRaise } from './harness-raise.ts';
 import { proposalsOf } from './proposals.ts';
+import { repeatingPlanner, type CardPlanner } from './repeated-cards.ts';
 import { backOffPieces, takePieceDiscomfort } from './take-pieces.ts';
 import { stepTo, takeDiscomfort, takeIssue, takeResult } from './take-result.ts';
 import { unlaidSessions } from './time/unlaid-sessions.ts';
@@ -39,9 +40,9 @@ export interface IssuedAgainst {
 /**
  * Everything that follows from what is known of a person, from launch to `until`: a fold over days. Before today issued
  * cards stand as their documents and results move progress; from today on sessions ahead earn nothing, so that every load
- * inside the horizon is what recorded results justify today.
+ * inside the horizon is what recorded results justify today. `expect` plans what cannot be issued yet.
  */
-export const derive = (known: Known, today: Day, until: Day): Road => {
+export const derive = (known: Known, today: Day, until: Day, expect: CardPlanner = repeatingPlanner()): Road => {
   const context = planContext(known, today);
   const records = cardRecords(known, today);
   const progress = emptyProgress();
@@ -59,8 +60,9 @@ export const derive = (known: Known, today: Day, until: Day): Road => {
     takeDiscomfortWithoutResult(context, progress, records, on);
     noteUnread(known, progress, records, on);
     if (standing.length === 0 && on >= today) {
-      const planned = planCard(context, progress, on);
-      if (planned) cards.push(roadCard(planned, on, today, known.house.policies.horizonDays));
+      const beyond = on - today - known.house.policies.horizonDays;
+      const planned = (beyond < 0 ? planCard : expect)(context, progress, on);
+      if (planned) cards.push(roadCard(planned, on, beyond));
     }
     for (const { exercise } of itemsOn(cards, on)) progress.met.add(exercise);
   }
@@ -124,12 +126,11 @@ const itemsOn = (cards: readonly RoadCard[], on: Day): readonly CardItem[] => {
 const firstDay = (known: Known, records: readonly CardRecord[], today: Day): Day =>
   Math.min(known.mission?.launch ?? today, today, ...records.map((record) => record.document.card.day)) as Day;
 
-const roadCard = ({ card, gaps }: PlannedCard, on: Day, today: Day, horizonDays: number): RoadCard => {
-  const beyond = on - today - horizonDays;
-  return beyond < 0
+/** `beyond`: days past the last one on which a card can be issued. */
+const roadCard = ({ card, gaps }: PlannedCard, on: Day, beyond: number): RoadCard =>
+  beyond < 0
     ? { state: 'planned', day: on, card, gaps }
     : { state: 'expected', day: on, card: asExpected(card, beyond), gaps };
-};
 
 /** Signed raises, back-offs and new loads take hold on their own day. */
 const takeDecisions = (context: PlanContext, progress: Progress, on: Day): void => {

@@ -22,8 +22,20 @@ export interface PlannedCard {
 
 /** The session of a day in absolute terms, or null where the programme has none. */
 export const planCard = (context: PlanContext, progress: Progress, on: Day): PlannedCard | null => {
-  const found = sessionReMade(context, sessionOn(context, on), on);
-  if (!found) return null;
+  const found = foundOn(context, on);
+  return found && planSession(context, progress, on, found);
+};
+
+/** The session that the programme means for a day, or that somebody made of it for what is there. */
+export const foundOn = (context: PlanContext, on: Day): FoundSession | null =>
+  sessionReMade(context, sessionOn(context, on), on);
+
+export const planSession = (
+  context: PlanContext,
+  progress: Progress,
+  on: Day,
+  found: FoundSession,
+): PlannedCard | null => {
   const placed = found.session.items
     .map((item) => placeItem(context, progress, on, found, item))
     .filter((each) => each !== null);

@@ -43,6 +43,17 @@ export class Rows {
     reckoning.fill(this.#numbers, row * ROW_WIDTH);
   }
 
+  get count(): number {
+    return this.#count;
+  }
+
+  /** Adds rows once more, as they stand. */
+  repeat(first: number, end: number): void {
+    while ((this.#count + end - first) * ROW_WIDTH > this.#numbers.length) this.#grow();
+    this.#numbers.copyWithin(this.#count * ROW_WIDTH, first * ROW_WIDTH, end * ROW_WIDTH);
+    this.#count += end - first;
+  }
+
   at(row: number, place: number): number {
     return this.#numbers[row * ROW_WIDTH + place] as number;
   }
