@@ -16,7 +16,7 @@ import { cordRow } from './exercises/presses-and-pulls.ts';
 import { bandPullApart, externalRotation, scapularRow, yRaise } from './exercises/shoulder-care.ts';
 import { bodyWeightSquat, boxSquat, sitToStand } from './exercises/squats.ts';
 import { reverseLunge, stepUp } from './exercises/steps.ts';
-import { birdDog, deadBug, sideHold } from './exercises/trunk.ts';
+import { birdDog, deadBug, pallofPress, sideHold } from './exercises/trunk.ts';
 import { drillSets, held, repeated, type DrillLine } from './piece-line.ts';
 
 const EASY = [2, 4] as const;
@@ -106,6 +106,8 @@ export const ONE_LEG_STAND = drill(
 
 const TRUNK = 'Trunk two or more times a week: common practice; sets are our own design.';
 
+/** Weightless, a trunk is loaded from the side by a band. */
+export const TRUNK_PRESS = drill('trunk-press', pallofPress, 'band', drillSets(2, repeated(10), 15), [4, 6], TRUNK);
 export const DEAD_BUG = drill('dead-bug', deadBug, 'body weight', drillSets(2, repeated(8), 10), [3, 5], TRUNK);
 export const SIDE_HOLD = drill('side-hold', sideHold, 'body weight', drillSets(2, held(25), 10), [4, 6], TRUNK);
 
