@@ -19,6 +19,13 @@ test('bouts that are alike are counted, whatever comes after the last one', () =
   expect(showPiece(bouts([bout, bout, { ...bout, easy: 0 }]))).toBe('3 × 4 min, 3 min easy · 230 W · 168–176/min');
 });
 
+test('bouts that last alike and are held at different loads are told together', () => {
+  const harder = { ...bout, watts: 245, heartRate: [173, 178] as const };
+  expect(showPiece(bouts([bout, harder, { ...bout, easy: 0 }]))).toBe(
+    '3 × 4 min, 3 min easy: 230 W 168–176/min, 245 W 173–178/min, 230 W 168–176/min',
+  );
+});
+
 test('the load of a harness stands without the share of body weight', () => {
   const text = showPiece(bouts([bout], harness));
   expect(text).toContain('harness 122 lb');

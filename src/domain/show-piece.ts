@@ -8,7 +8,23 @@ export const showPiece = (item: CardBouts | CardDrill): string =>
 
 /** The share of body weight is not said: with the load it would tell what somebody weighs. */
 const showBouts = ({ bouts, harness }: CardBouts): string =>
-  [...runsOf(alikeToTheEnd(bouts), showBout), ...(harness ? [`harness ${showPull(harness)}`] : [])].join(' · ');
+  [...showEach(alikeToTheEnd(bouts)), ...(harness ? [`harness ${showPull(harness)}`] : [])].join(' · ');
+
+/** "5 × 2 min, 2 min easy: 160 W 132–142/min, 185 W 146–155/min, ..." where only what is held differs. */
+const showEach = (bouts: readonly CardBout[]): readonly string[] => {
+  const runs = runsOf(bouts, showBout);
+  if (runs.length < 2 || !areAlikeInTime(bouts)) return runs;
+  const [first] = bouts;
+  const each = bouts.map((bout) => showBoutTargets(bout).join(' ')).join(', ');
+  return first ? [`${bouts.length} × ${showTime(first)}: ${each}`] : runs;
+};
+
+/** Do bouts last alike, with alike easy time between them? */
+export const areAlikeInTime = (bouts: readonly CardBout[]): boolean =>
+  new Set(alikeToTheEnd(bouts).map(showTime)).size === 1;
+
+const showTime = ({ seconds, easy }: CardBout): string =>
+  `${showSeconds(seconds)}${easy > 0 ? `, ${showSeconds(easy)} easy` : ''}`;
 
 /** After the last bout comes the cooling down: its easy time makes no other bout of it. */
 const alikeToTheEnd = (bouts: readonly CardBout[]): readonly CardBout[] => {
@@ -17,11 +33,7 @@ const alikeToTheEnd = (bouts: readonly CardBout[]): readonly CardBout[] => {
 };
 
 /** Everything that is set for one bout, without its count. */
-const showBout = (bout: CardBout): string =>
-  [
-    `${showSeconds(bout.seconds)}${bout.easy > 0 ? `, ${showSeconds(bout.easy)} easy` : ''}`,
-    ...showBoutTargets(bout),
-  ].join(' · ');
+const showBout = (bout: CardBout): string => [showTime(bout), ...showBoutTargets(bout)].join(' · ');
 
 /** What to set and to hold in a bout; effort where nothing else is known. */
 export const showBoutTargets = ({ heartRate, watts, speed, rpe }: CardBout): readonly string[] => {

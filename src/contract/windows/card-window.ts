@@ -28,7 +28,7 @@ export interface WeekTextWindow {
   readonly text: string;
   readonly bytes: number;
   /** What had to go to fit, in this order; whole sessions only where even that is too long. */
-  readonly cut: readonly ('cues' | 'last time' | 'ramps' | 'warm-up sets' | 'sessions')[];
+  readonly cut: readonly ('cues' | 'last time' | 'explanations' | 'warm-up sets' | 'machine down' | 'sessions')[];
 }
 
 /** What a signer must see before issuing. */

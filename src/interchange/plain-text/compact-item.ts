@@ -87,20 +87,21 @@ const compactRule = (item: CardLift): string | null => {
 const compactPiece = (item: CardBouts | CardDrill): string =>
   shortAscii(showPiece(item.kind === 'bouts' ? { ...item, harness: null } : item))
     .replaceAll(' - ', '; ')
-    .replaceAll(' x ', 'x');
+    .replaceAll(' x ', 'x')
+    .replaceAll(/ at (\d+) N left, (\d+) N right/g, ' L $1 R $2 N')
+    .replaceAll(' each side', '/side')
+    // In a list of bouts the unit of the pulse is said by the last.
+    .replaceAll(/(\d+-\d+)\/min, /g, '$1, ');
 
-/** What is set once for an exercise: the person's own settings, the harness, easy minutes before and after. */
-export const compactSettings = (item: CardItem): string => {
+/** What is set once for an exercise, each by itself: the harness, the person's own settings, easy minutes before and after. */
+export const compactSettings = (item: CardItem): readonly string[] => {
   const own = settingsOf(item);
-  if (item.kind !== 'bouts') return own;
+  const settings = own === '' ? [] : [own];
+  if (item.kind !== 'bouts') return settings;
   const { harness, warmUpSeconds: warm, coolDownSeconds: cool } = item;
-  const around = [
-    ...(warm > 0 ? [`warm ${showSeconds(warm)}`] : []),
-    ...(cool > 0 ? [`cool ${showSeconds(cool)}`] : []),
-  ];
-  return [
-    ...(harness ? [`harness ${showPull(harness)}`] : []),
-    ...(own === '' ? [] : [own]),
-    ...(warm === cool && warm > 0 ? [`warm and cool ${showSeconds(warm)}`] : around),
-  ].join(', ');
+  const around =
+    warm === cool && warm > 0
+      ? [`warm/cool ${showSeconds(warm)}`]
+      : [...(warm > 0 ? [`warm ${showSeconds(warm)}`] : []), ...(cool > 0 ? [`cool ${showSeconds(cool)}`] : [])];
+  return [...(harness ? [`harness ${showPull(harness)}`] : []), ...settings, ...around];
 };

@@ -10,11 +10,11 @@ import { validUntil } from './session-lines.ts';
 /** All sessions of a week in the fewest words: what they share stands once, what an earlier one says is only pointed to. */
 export const compactSessions = (documents: readonly IssuedCard[], keeps: Keeps): readonly string[] => {
   const settings = commonSettings(documents);
-  const said = saidIn(documents, (says) => keeps.ramps || !isOfRamp(says));
+  const said = saidIn(documents, (says) => keeps.explanations || !explains(says));
   const shared = sharedBy(documents);
   const saidOn = new Map<string, string>();
   return [
-    ...machineDownLines(documents),
+    ...(keeps.machineDown ? machineDownLines(documents) : []),
     ...settingsLine(settings),
     ...saidLines(said),
     ...(shared.says === '' ? [] : [shared.says]),
@@ -49,13 +49,18 @@ const sharedBy = (documents: readonly IssuedCard[]): Shared => {
       ...(units.length === 1 ? [`Loads in ${units[0] ?? ''}.`] : []),
       ...(days.length === 1 ? [`Each card is valid for ${days[0] ?? 0} days after its own.`] : []),
       ...(isEasier ? ['An easier week.'] : []),
-      ...(short.length === 1 && short[0] ? [`In every session, ${short[0]}.`] : []),
+      ...(short.length === 1 && short[0] ? [`In every session ${short[0]}.`] : []),
     ].join(' '),
   };
 };
 
-const shortOf = ({ shortOfTime }: Card): string =>
-  shortOfTime.length === 0 ? '' : `short of time: out ${shortOfTime.join(', ')}`;
+/** Most sessions give up their end: that is said alike of all of them. */
+const shortOf = ({ shortOfTime, items }: Card): string => {
+  const [first, second] = shortOfTime;
+  if (first === undefined) return '';
+  const isTheEnd = shortOfTime.length === 2 && first === items.length && second === items.length - 1;
+  return isTheEnd ? 'short of time, leave the end out, last first' : `short of time: out ${shortOfTime.join(', ')}`;
+};
 
 const head = (document: IssuedCard, { isOneValidity, isEasier, isOneShort }: Shared): string => {
   const { card, digest } = document;
@@ -66,26 +71,23 @@ const head = (document: IssuedCard, { isOneValidity, isEasier, isOneShort }: Sha
   );
 };
 
-/** An exercise with its settings, as long as they are the same in every session. */
-type Settings = ReadonlyMap<string, string>;
+/** What is set for an exercise alike in every session. */
+type Settings = ReadonlyMap<string, readonly string[]>;
 
 const commonSettings = (documents: readonly IssuedCard[]): Settings => {
-  const found = new Map<string, Set<string>>();
-  for (const { card } of documents)
-    for (const item of card.items) {
-      const name = plainAscii(item.exerciseName);
-      found.set(name, (found.get(name) ?? new Set()).add(compactSettings(item)));
-    }
-  return new Map(
-    [...found].flatMap(([name, texts]) => {
-      const [only] = texts;
-      return texts.size === 1 && only ? [[name, only] as const] : [];
-    }),
-  );
+  const found = new Map<string, readonly string[]>();
+  for (const item of documents.flatMap(({ card }) => card.items)) {
+    const name = plainAscii(item.exerciseName);
+    const settings = compactSettings(item);
+    found.set(name, found.get(name)?.filter((each) => settings.includes(each)) ?? settings);
+  }
+  return new Map([...found].filter(([, settings]) => settings.length > 0));
 };
 
 const settingsLine = (common: Settings): readonly string[] =>
-  common.size === 0 ? [] : [`Set: ${[...common].map(([name, text]) => `${name} ${text}`).join('; ')}.`];
+  common.size === 0
+    ? []
+    : [`Set: ${[...common].map(([name, settings]) => `${name} ${settings.join(', ')}`).join('; ')}.`];
 
 interface Line {
   readonly place: number;
@@ -125,8 +127,9 @@ const unitOf = (item: CardItem, { isOneUnit }: Common): string =>
   item.kind === 'lift' && !isOneUnit ? ` ${item.unit}` : '';
 
 const ownSettings = (item: CardItem, { settings }: Common): string => {
-  const text = compactSettings(item);
-  return text === '' || settings.has(plainAscii(item.exerciseName)) ? '' : `; ${text}`;
+  const common = settings.get(plainAscii(item.exerciseName)) ?? [];
+  const own = compactSettings(item).filter((each) => !common.includes(each));
+  return own.length === 0 ? '' : `; ${own.join(', ')}`;
 };
 
 /** "1-6 as FD 23": neighbours that stand in the same earlier session are pointed to together. */
@@ -168,7 +171,7 @@ const saysLines = ({ items }: Card, keeps: Keeps, said: Said): readonly string[]
   const places = new Map<string, number[]>();
   for (const item of items)
     for (const text of item.says) {
-      if (isSaidOnce(said, item, text) || (!keeps.ramps && isOfRamp(text))) continue;
+      if (isSaidOnce(said, item, text) || (!keeps.explanations && explains(text))) continue;
       places.set(text, [...(places.get(text) ?? []), item.place]);
     }
   return [...places].map(([text, of]) => shortAscii(`${inRanges(of)}: ${text}`));
@@ -185,5 +188,13 @@ const inRanges = (places: readonly number[]): string => {
   return runs.map(({ from, to }) => (from === to ? `${from}` : `${from}-${to}`)).join(', ');
 };
 
-/** How far a load is on its way up explains it; nobody trains by it. */
-const isOfRamp = (says: string): boolean => says.startsWith('on the way up: ');
+/** Sentences that explain a load or a setting to who signs it: nobody trains by them. One that is worded anew is only kept. */
+const EXPLAINING = [
+  /^on the way up: /i,
+  /^by the segment model /i,
+  / lies outside the .* that were tested/,
+  /^reckoned from a test /i,
+  /^harness held by /i,
+];
+
+const explains = (says: string): boolean => EXPLAINING.some((pattern) => pattern.test(says));

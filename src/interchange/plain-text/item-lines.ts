@@ -16,9 +16,11 @@ import { shownLoad } from './shown-load.ts';
 export interface Keeps {
   readonly cues: boolean;
   readonly lastTime: boolean;
-  /** How far loads are on their way up. */
-  readonly ramps: boolean;
+  /** How far loads are on their way up, and settings from what was tested. */
+  readonly explanations: boolean;
   readonly warmUps: boolean;
+  /** What to do when a machine is down. */
+  readonly machineDown: boolean;
 }
 
 /** One exercise of a card in a few lines. */

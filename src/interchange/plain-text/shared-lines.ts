@@ -64,9 +64,15 @@ export const machineDownLines = (documents: readonly IssuedCard[]): readonly str
     const says = shortAscii(card.machineDown.replaceAll(card.title.toLowerCase(), 'session'));
     if (says !== '') daysOf.set(says, [...(daysOf.get(says) ?? []), shortAscii(card.missionDay)]);
   }
-  return [...daysOf].map(
-    ([says, days]) => `Machine down${days.length === documents.length ? '' : `, ${listOfDays(days)}`}: ${says}`,
-  );
+  const [first, ...others] = [...daysOf].toSorted(([, one], [, other]) => one.length - other.length);
+  if (!first) return [];
+  const isAll = first[1].length === documents.length;
+  const [second] = others;
+  const areTwo = others.length === 1 && first[1].length + (second?.[1].length ?? 0) === documents.length;
+  return [
+    `Machine down${isAll ? '' : `, ${listOfDays(first[1])}`}: ${first[0]}`,
+    ...others.map(([says, days]) => `Machine down, ${areTwo ? 'other days' : listOfDays(days)}: ${says}`),
+  ];
 };
 
 /** "FD 113, 116". */

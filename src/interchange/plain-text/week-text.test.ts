@@ -291,7 +291,7 @@ test('a week of seven full sessions fits one message with every load of every da
 test('what a session shares with an earlier one is pointed to, whole neighbours together', () => {
   const { text } = fullWeek();
   expect(text.match(/^8-10 as FD 4$/gm)).toHaveLength(6);
-  expect(text).toContain('8 Grip pulses 2x24x(3 s on, 2 s off) at 135 N left, 145 N right');
+  expect(text).toContain('8 Grip pulses 2x24x(3 s on, 2 s off) L 135 R 145 N');
   expect(text.match(/bar stop 10/g)).toHaveLength(1);
   expect(text.match(/^Back squat, Deadlift, .*, Bench press: limited by the physician$/gm)).toHaveLength(1);
   expect(text.match(/limited by the physician/g)).toHaveLength(1);

@@ -21,19 +21,25 @@ interface Step {
   readonly cut: readonly Cut[];
 }
 
-const ALL: Keeps = { cues: true, lastTime: true, ramps: true, warmUps: true };
+const ALL: Keeps = { cues: true, lastTime: true, explanations: true, warmUps: true, machineDown: true };
 const NO_CUES: Keeps = { ...ALL, cues: false };
 const NO_LAST: Keeps = { ...NO_CUES, lastTime: false };
-const NO_RAMPS: Keeps = { ...NO_LAST, ramps: false };
+const NO_EXPLANATIONS: Keeps = { ...NO_LAST, explanations: false };
+const NO_WARM_UPS: Keeps = { ...NO_EXPLANATIONS, warmUps: false };
 
-/** What is given up, step by step, until the week fits: first cues, then words, then what explains, warm-up sets last. */
+/** What is given up, step by step, until the week fits: first cues, then words, then what explains, warm-up sets, what is rarely needed. */
 const STEPS: readonly Step[] = [
   { keeps: ALL, isCompact: false, cut: [] },
   { keeps: NO_CUES, isCompact: false, cut: ['cues'] },
   { keeps: NO_CUES, isCompact: true, cut: ['cues'] },
   { keeps: NO_LAST, isCompact: true, cut: ['cues', 'last time'] },
-  { keeps: NO_RAMPS, isCompact: true, cut: ['cues', 'last time', 'ramps'] },
-  { keeps: { ...NO_RAMPS, warmUps: false }, isCompact: true, cut: ['cues', 'last time', 'ramps', 'warm-up sets'] },
+  { keeps: NO_EXPLANATIONS, isCompact: true, cut: ['cues', 'last time', 'explanations'] },
+  { keeps: NO_WARM_UPS, isCompact: true, cut: ['cues', 'last time', 'explanations', 'warm-up sets'] },
+  {
+    keeps: { ...NO_WARM_UPS, machineDown: false },
+    isCompact: true,
+    cut: ['cues', 'last time', 'explanations', 'warm-up sets', 'machine down'],
+  },
 ];
 const SHORTEST = STEPS.at(-1) as Step;
 
@@ -89,7 +95,7 @@ const hasBouts = ({ card }: IssuedCard): boolean => card.items.some(({ kind }) =
 
 const WRITE = 'Write for each set: repetitions, load, RPE; discomfort 0-10 with site and side; session RPE; minutes.';
 const WRITE_BOUTS =
-  'Write of sets: repetitions, load, RPE; of bouts: done, minutes, pulse, W or km/h, harness, RPE; discomfort 0-10 with site and side; session RPE; minutes.';
+  'Write sets: repetitions, load, RPE; bouts: done, min, pulse, W or km/h, harness, RPE; discomfort 0-10, site, side; session RPE, minutes.';
 
 const hasRule = ({ card }: IssuedCard): boolean => liftsOf(card).some((item) => item.rule !== null);
 

@@ -64,11 +64,13 @@ const Left = ({ card }: { readonly card: Card }) => (
   </div>
 );
 
-/** Rows that the exercises take: two drills share one. */
-const roomOf = ({ items }: Card): number => items.reduce((sum, { kind }) => sum + (kind === 'drill' ? 0.5 : 1), 0);
+/** How much of a page an exercise takes, a lift being one: bouts say more, two drills share a row. */
+const ROOM: Readonly<Record<CardItem['kind'], number>> = { lift: 1, bouts: 1.3, drill: 0.7 };
 
-/** From so many rows on exercises stand closer together, so that a day stays on one page. */
-const MOST_ROOM = 6.5;
+const roomOf = ({ items }: Card): number => items.reduce((sum, { kind }) => sum + ROOM[kind], 0);
+
+/** From so much on exercises stand closer together, so that a day stays on one page. */
+const MOST_ROOM = 6.2;
 
 const linesOf = (card: Card): readonly string[] =>
   liftsOf(card).length > 0

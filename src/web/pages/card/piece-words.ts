@@ -58,6 +58,12 @@ export const pulsesOf = ({ sets }: CardDrill): Extract<DrillWork, { readonly kin
   return sets.every((set) => JSON.stringify(set.work) === JSON.stringify(work)) ? work : null;
 };
 
+/** What every set of a drill asks for, where they are alike. */
+export const alikeWork = ({ sets }: CardDrill): string | null => {
+  const [first, ...others] = sets;
+  return first && others.every((set) => setCount(set) === setCount(first)) ? setCount(first) : null;
+};
+
 /** What a dynamometer in kilograms of force shows for a force [N]. */
 export const kilogramsOfForce = (force: number): string => (force / STANDARD_GRAVITY).toFixed(1);
 
