@@ -24,8 +24,23 @@ const homeSite = ({ house }: Known): SiteId | null => {
 export const machinesOn = (known: Known, on: Day): readonly Machine[] => {
   const site = siteOn(known, on);
   const gravity = isInFlight(known, on) ? '0 g' : '1 g';
-  return [...known.house.machines.values()].filter((machine) => machine.site === site && machine.gravity === gravity);
+  const here = machinesBySite(known.house.machines);
+  const name = `${gravity} ${site ?? ''}`;
+  const found =
+    here.get(name) ??
+    [...known.house.machines.values()].filter((machine) => machine.site === site && machine.gravity === gravity);
+  here.set(name, found);
+  return found;
 };
+
+/** A house's catalogue never changes, and planning asks for every item of every day. */
+const machinesBySite = (machines: Known['house']['machines']): Map<string, readonly Machine[]> => {
+  const kept = bySite.get(machines) ?? new Map<string, readonly Machine[]>();
+  bySite.set(machines, kept);
+  return kept;
+};
+
+const bySite = new WeakMap<Known['house']['machines'], Map<string, readonly Machine[]>>();
 
 /** The machine of a kind where a person trains on a day, or null where there is none. */
 export const machineOn = (known: Known, kind: Machine['kind'], on: Day): Machine | null =>

@@ -45,7 +45,7 @@ export const planSession = (
 
 const cardOf = (context: PlanContext, on: Day, found: FoundSession, placed: readonly Placed[]): PlannedCard => {
   const { known } = context;
-  const placeOf = (item: CardItem): Placed => placed.find((each) => each.item.id === item.item) as Placed;
+  const placeOf = placeFinder(placed);
   const items = placed.flatMap(({ planned }) => (planned.kind === 'item' ? [planned.item] : []));
   const timeOf = (some: readonly CardItem[]): readonly CardMinutes[] => sessionMinutes(some, placeOf);
   const minutesOf = (some: readonly CardItem[]): number => totalOf(timeOf(some));
@@ -88,6 +88,12 @@ const cardOf = (context: PlanContext, on: Day, found: FoundSession, placed: read
       breathing: known.breathing,
     },
   };
+};
+
+/** Of items with one name the first counts. */
+const placeFinder = (placed: readonly Placed[]): ((item: CardItem) => Placed) => {
+  const byItem = new Map(placed.toReversed().map((each) => [each.item.id, each] as const));
+  return ({ item }) => byItem.get(item) as Placed;
 };
 
 interface Choosing {

@@ -14,12 +14,14 @@ import type { ProgrammeVersion } from '#domain/programme.ts';
 import { isWithinScope, type Restriction } from '#domain/restriction.ts';
 import type { FilledRow } from '#domain/working.ts';
 import { bodyWeightShare } from '#science/body/work-share.ts';
+import { adjustmentsOf, type StandingAdjustment } from './adjustments.ts';
 import { Rows } from './rows.ts';
 import type { CapacityCause } from './frozen-capacity.ts';
 import { calendarOf, type Calendar } from './time/calendar.ts';
 import type { LaidWeek } from './time/laid-week.ts';
 import { reMadeByDay, type ReMake } from './re-made.ts';
 import type { SetBouts } from './set-bouts.ts';
+import type { Instead } from './substitutes.ts';
 
 /** What stays the same over all days of one derivation, computed once. */
 export interface PlanContext {
@@ -33,10 +35,13 @@ export interface PlanContext {
   readonly tests: ReadonlyMap<FactId, Day>;
   /** Reckonings of items that are no lifts, one list an item. */
   readonly pieces: (readonly FilledRow[])[];
+  /** What can be done instead of an exercise with what is there, found once. */
+  readonly instead: Map<string, readonly Instead[]>;
   readonly shares: Map<Exercise['id'], { readonly work: number; readonly static: number }>;
   /** Days on which the capacity of an exercise is read, found once. */
   readonly causes: Map<string, readonly CapacityCause[]>;
   readonly decisions: readonly Fact<'decided'>[];
+  readonly adjustments: readonly StandingAdjustment[];
   readonly declined: ReadonlySet<string>;
   readonly restrictions: readonly BindingRestriction[];
   readonly calendar: Calendar;
@@ -65,9 +70,11 @@ export const planContext = (known: Known, today: Day | null = null): PlanContext
     tests: new Map(ofKind(known, 'tested').map(({ id, day }) => [id, day] as const)),
     pieces: [],
     boutsSet: new Map(),
+    instead: new Map(),
     shares: new Map(),
     causes: new Map(),
     decisions,
+    adjustments: adjustmentsOf(decisions),
     declined: new Set(decisions.flatMap(({ decision }) => (decision.kind === 'decline' ? [decision.proposal] : []))),
     restrictions: bindingRestrictions(known),
     calendar: calendarOf(known),

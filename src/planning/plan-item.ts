@@ -3,6 +3,7 @@ import { stepsNearest, stepsNotUnder } from '#units/rounding.ts';
 import type { CardItem, CardLift, CardSet, LoadLimit, SetLoad } from '#domain/card.ts';
 import type { Side } from '#domain/effort.ts';
 import { settingsFor } from '#domain/known.ts';
+import type { ProgrammeSet } from '#domain/programme.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
 import { fractionAllowing } from '#science/strength/repetition-maximum.ts';
 import { capped, effortCap, restrictedSays } from './effort-cap.ts';
@@ -255,15 +256,24 @@ const setsOf = (at: ItemAt, target: Target, loads: Loads, cap: number | null): r
   );
   return [
     ...warmUps,
-    ...work.flatMap(({ loadBy, ...asked }) =>
-      sides.map(([side, increments]) => ({
+    ...work.flatMap((set) => {
+      const asked = askedOf(set);
+      const { loadBy } = set;
+      return sides.map(([side, increments]) => ({
         ...asked,
         kind: 'work' as const,
         load: load(loadBy === undefined ? increments : warmUpIncrements(increments, loadBy, target.steps)),
         side,
-      })),
-    ),
+      }));
+    }),
   ];
+};
+
+/** Most sets have the load of the first. */
+const askedOf = (set: ProgrammeSet): Omit<ProgrammeSet, 'loadBy'> => {
+  if (!('loadBy' in set)) return set;
+  const { loadBy: _, ...asked } = set;
+  return asked;
 };
 
 const warmUpIncrements = (work: number, of: number, steps: MachineSteps): number => {

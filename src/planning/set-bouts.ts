@@ -25,8 +25,7 @@ export const setBouts = ({ boutsSet }: PlanContext, bouts: readonly ProgrammeBou
 
 /** Everything that the settings hang on, the tests apart. */
 const nameOf = (bouts: readonly ProgrammeBout[], at: BoutAt): string =>
-  JSON.stringify([
-    bouts,
+  `${shownOnce(bouts)} ${JSON.stringify([
     at.programme,
     at.exercise.id,
     at.machine.id,
@@ -37,7 +36,16 @@ const nameOf = (bouts: readonly ProgrammeBout[], at: BoutAt): string =>
     at.rpe,
     at.byEffortOnly,
     at.effortCap,
-  ]);
+  ])}`;
+
+const shownOnce = (bouts: readonly ProgrammeBout[]): string => {
+  const shown = shownBouts.get(bouts) ?? JSON.stringify(bouts);
+  shownBouts.set(bouts, shown);
+  return shown;
+};
+
+/** A programme's bouts never change. */
+const shownBouts = new WeakMap<readonly ProgrammeBout[], string>();
 
 const reckonBouts = (bouts: readonly ProgrammeBout[], at: BoutAt): SetBouts => {
   const alike = new Map<string, Reckoned<CardBout>>();

@@ -22,12 +22,19 @@ export const insteadHere = (context: PlanContext, exercise: Exercise, on: Day): 
 export const bestInsteadOn = (context: PlanContext, exercise: Exercise, on: Day): Instead | null =>
   exercise.substitutes.length === 0 || isForbidden(context, exercise, on)
     ? null
-    : (insteadOf(exercise, meansOn(context, on), context.known.house.exercises).find(
+    : (insteadWith(context, exercise, meansOn(context, on)).find(
         (each) =>
           !isForbidden(context, each.exercise, on) &&
           !isBehindGate(context, each, on) &&
           !hurtsTooMuch(context, each.exercise, on),
       ) ?? null);
+
+const insteadWith = (context: PlanContext, exercise: Exercise, there: readonly Means[]): readonly Instead[] => {
+  const name = [exercise.id, ...there].join('|');
+  const found = context.instead.get(name) ?? insteadOf(exercise, there, context.known.house.exercises);
+  context.instead.set(name, found);
+  return found;
+};
 
 /** What there is to train with: machines in service, and on the ground the weight of the body. */
 const meansOn = (context: PlanContext, on: Day): readonly Means[] => saidToBeHere(context, on) ?? entered(context, on);

@@ -19,7 +19,8 @@ const lettered = (items: readonly CardItem[], letter: string | null): readonly C
 /** What is done one after the other in a session; a superset stands where its first lift stands. */
 export const turnsOf = (items: readonly CardItem[]): readonly Turn[] =>
   items.flatMap((item) => {
-    const partners = lettered(items, letterOf(item));
+    const letter = letterOf(item);
+    const partners = letter === null ? [] : lettered(items, letter);
     if (partners.length < 2) return [{ item, sets: item.kind === 'lift' ? item.sets : [] }];
     return partners[0] === item ? turnsOfSuperset(partners) : [];
   });
