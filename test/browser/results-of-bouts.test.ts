@@ -83,7 +83,8 @@ test('what was done stands over the plan in the cell', async () => {
   await page.getByText('Results recorded.').waitFor();
   await page.keyboard.press('Escape');
   await dialog().waitFor({ state: 'detached' });
-  await page.getByRole('gridcell', { name: /^Cycling.*done 4 of \d+ · 31\.5 min · 163\/min · 8/ }).waitFor();
+  const cell = page.getByRole('gridcell', { name: /^Cycling.*done 4 of \d+ · 31\.5 min · 163\/min · 8/ });
+  await expect.poll(() => cell.count()).toBe(1);
 });
 
 test('a result that stands comes back as it was typed, and is corrected with a reason', async () => {
