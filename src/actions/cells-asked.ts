@@ -35,7 +35,7 @@ export const cellsAsked = (known: Known, road: Road, cells: readonly CellChange[
   const sound = first.flatMap(({ cell, place, problem }) => (problem ? [] : [{ cell, place }]));
   const unchanged = new Set(sound.flatMap(({ cell }) => (saysSoAlready(known, cell) ? [cell] : [])));
   const decisions = sound.flatMap(({ cell }) => (unchanged.has(cell) ? [] : decisionsOf(known, cell, reason)));
-  const after = lookingAhead(asIfDecided(known, ...decisions), road.today);
+  const after = lookingAhead(asIfDecided(known, ...decisions), road);
   const later = sound.flatMap(({ cell, place }) => refusalOf(known, after, cell, place) ?? []);
   const problems = [...first.flatMap(({ problem }) => problem ?? []), ...later];
   return {
@@ -47,13 +47,17 @@ export const cellsAsked = (known: Known, road: Road, cells: readonly CellChange[
   };
 };
 
-/** Each day is derived once, as far as itself: what later days bring does not count yet. */
-const lookingAhead = (known: Known, today: Day): CellsAsked['after'] => {
+/**
+ * Each day is derived once, as far as itself: what later days bring does not count yet. A day on which nothing is planned is
+ * not looked at: it may lie a thousand years ahead.
+ */
+const lookingAhead = (known: Known, before: Road): CellsAsked['after'] => {
   const kept = new Map<Day, Looked | null>();
   return (day) => {
     const found = kept.get(day);
     if (found !== undefined) return found;
-    const road = derive(known, today, day);
+    if (!plannedOn(before, day)) return null;
+    const road = derive(known, before.today, day);
     const planned = plannedOn(road, day);
     const looked = planned && { road, planned };
     kept.set(day, looked);

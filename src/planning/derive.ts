@@ -11,7 +11,7 @@ import { stepsNotOver } from '#units/rounding.ts';
 import { asExpected } from './as-expected.ts';
 import { cardRecords, stands } from './card-records.ts';
 import { frozenCapacity } from './frozen-capacity.ts';
-import { liftingMachineOn } from './machine-on.ts';
+import { liftingMachineOn, machinesOn } from './machine-on.ts';
 import { machineSteps, planContext, type PlanContext } from './plan-context.ts';
 import { planCard, type PlannedCard } from './plan-card.ts';
 import {
@@ -159,12 +159,13 @@ const takeRaise = (context: PlanContext, progress: Progress, fact: Fact<'decided
         stepTo(lift, raise.effortStep, raise.shareStep, on);
       continue;
     }
-    for (const track of tracksOf(progress, raise.exercise).filter((each) => isRaised(context, raise, each))) {
-      if (track.next !== null && raise.to > track.next && fact.sequence >= track.backedOffIn) {
-        const by = raise.to - track.next;
-        track.next = raise.to;
-        track.inUse = raise.to;
-        track.signed = Math.max(track.signed ?? 0, raise.to);
+    for (const track of tracksOf(progress, raise.exercise).filter((each) => isRaised(context, raise, each, on))) {
+      const to = raisedTo(raise, track);
+      if (track.next !== null && to > track.next && fact.sequence >= track.backedOffIn) {
+        const by = to - track.next;
+        track.next = to;
+        track.inUse = to;
+        track.signed = Math.max(track.signed ?? 0, to);
         if (raise.cause === 'step rule') {
           lift.lastRaiseOn = on;
           lift.ruleEarnedBy = [];
@@ -181,11 +182,15 @@ const takeRaise = (context: PlanContext, progress: Progress, fact: Fact<'decided
   }
 };
 
-/** A raise is counted in increments of the machine that it was signed for. */
-const isRaised = ({ known }: PlanContext, raise: Raise, { track, machine }: TrackState): boolean => {
-  const on = known.house.machines.get(machine);
-  return track === raise.track && on?.unit === raise.unit && on.increment === raise.increment;
+/** A raise is counted in increments of the machine that it was signed for: the one where the person trains on its day. */
+const isRaised = ({ known }: PlanContext, raise: Raise, { track, machine }: TrackState, on: Day): boolean => {
+  const here = machinesOn(known, on).find(({ id }) => id === machine);
+  return track === raise.track && here?.unit === raise.unit && here.increment === raise.increment;
 };
+
+/** Each side goes up from its own load, by as much as the heavier one that the raise names. */
+const raisedTo = ({ from, to }: Raise, { side, next }: TrackState): number =>
+  side === null || from === null || next === null ? to : Math.min(to, next + to - from);
 
 const isStillEarned = (context: PlanContext, progress: Progress, raise: Raise): boolean => {
   const harness = harnessOf(context, raise);

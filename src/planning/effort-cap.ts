@@ -1,5 +1,7 @@
 import type { Day } from '#units/day.ts';
+import { showEntered } from '#units/entered.ts';
 import type { Exercise } from '#domain/catalogue.ts';
+import type { RestrictionLimit } from '#domain/restriction.ts';
 import { restrictionsOn, type PlanContext } from './plan-context.ts';
 
 /** Where breath must not be held nobody works harder than this; our own reading of "no straining". */
@@ -24,3 +26,7 @@ export const restrictedSays = (context: PlanContext, exercise: Exercise, on: Day
       ? 'limited by the physician: no straining, breathe throughout'
       : 'limited by the physician';
   });
+
+/** Where whoever is there chooses the load, the card has to say how much the physician allows. */
+export const loadSays = ({ load }: Extract<RestrictionLimit, { readonly kind: 'load at most' }>): string =>
+  `limited by the physician: at most ${showEntered(load)}`;

@@ -72,7 +72,7 @@ const instead = (context: PlanContext, progress: Progress, at: Omit<At, 'machine
     return { item, exercise, machine: null, planned: { kind: 'left out', says, gap: false } };
   }
   const { says, ...placed } = standIn;
-  const plan = planned(context, progress, { on, found, ...placed });
+  const plan = planned(context, progress, { on, found, ...placed, insteadOf: item.track });
   const shown = plan.kind === 'item' ? { ...plan, item: { ...plan.item, says: [says, ...plan.item.says] } } : plan;
   return { ...placed, planned: shown };
 };
@@ -131,6 +131,8 @@ interface At {
   readonly item: ProgrammeItem;
   readonly exercise: Exercise;
   readonly machine: Machine | null;
+  /** The track that it stands in for: what holds that holds this too. */
+  readonly insteadOf?: ProgrammeItem['track'];
 }
 
 const planned = (context: PlanContext, progress: Progress, at: At): PlannedItem => {
@@ -142,7 +144,9 @@ const planned = (context: PlanContext, progress: Progress, at: At): PlannedItem 
 
 const plannedOfItsKind = (context: PlanContext, progress: Progress, at: At): PlannedItem => {
   const { on, item, exercise, machine } = at;
-  const adjustments = adjustmentsOn(context, on).filter((each) => each.track === item.track);
+  const adjustments = adjustmentsOn(context, on).filter(
+    (each) => each.track === item.track || (each.track === at.insteadOf && each.change.kind === 'hold'),
+  );
   const line = adjustments.flatMap(({ change }) => (change.kind === 'as written' ? [change.line] : [])).at(-1) ?? null;
   const written = line === null ? null : itemAsWritten(item, { exercise, machine }, line);
   if (written?.kind === 'refused') return { kind: 'left out', says: written.says.join(' '), gap: true };

@@ -138,7 +138,7 @@ const ROUNDING = 1e-9;
 
 /** Who makes a session anew on its day says what time there is. */
 const minutesOnDay = (context: PlanContext, on: Day): number | null =>
-  context.reMade.has(on) ? null : roomOn(context, on).minutes;
+  context.reMade.get(on)?.minutes ?? roomOn(context, on).minutes;
 
 /** "left out: the block has 90 minutes, with it the session takes 97". */
 const noTime = (block: number, needed: number): string =>

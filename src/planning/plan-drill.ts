@@ -9,16 +9,19 @@ import type { Exercise, Machine } from '#domain/catalogue.ts';
 import type { Side } from '#domain/effort.ts';
 import { settingsFor } from '#domain/known.ts';
 import type { Deload, DrillItem, HandTarget } from '#domain/programme.ts';
+import { loadsLifts } from '#domain/programme-line/new-item.ts';
 import type { Origin } from '#domain/working.ts';
 import type { StandingAdjustment } from './adjustments.ts';
 import { easierDrill } from './easier-pieces.ts';
-import { capped, effortCap, restrictedSays } from './effort-cap.ts';
+import { capped, effortCap, loadSays, restrictedSays } from './effort-cap.ts';
 import { fillReckoning, rowOf, valueOf, type FilledReckoning } from './filled-reckoning.ts';
 import { FORCE_OF_HAND } from './hand-reckoning.ts';
+import { isInFlight } from './machine-on.ts';
 import { settingRaise } from './piece-raise.ts';
 import { restrictionsOn, type PlanContext } from './plan-context.ts';
 import type { PlannedItem } from './plan-item.ts';
 import { pieceState, type PieceState, type Progress } from './progress.ts';
+import { isBehindGates, isUnderBar, leftOutBehind, mayCarryBar, nextGate } from './squat-gates.ts';
 import { isBackedOff, whyPieceHeld } from './why-piece-held.ts';
 
 export interface DrillAt {
@@ -39,10 +42,36 @@ export const planDrill = (context: PlanContext, progress: Progress, at: DrillAt)
   const { exercise, day, adjustments } = at;
   if (restrictionsOn(context, exercise, day).some(({ restriction: { limit } }) => limit.kind === 'forbidden'))
     return { kind: 'left out', says: 'left out: limited by the physician', gap: false };
+  if (isPartOfUnknown(context, at))
+    return {
+      kind: 'left out',
+      says: 'left out: limited by the physician to a part of capacity, and no load stands on the card to take it from',
+      gap: false,
+    };
   if (adjustments.some(({ change }) => change.kind === 'leave out'))
     return { kind: 'left out', says: 'left out: by agreement', gap: false };
+  if (isBehindGate(context, at))
+    return { kind: 'left out', says: leftOutBehind(nextGate(context.known, day)), gap: false };
   return { kind: 'item', item: cardDrill(context, progress, at) };
 };
+
+const loadsSaid = (context: PlanContext, { exercise, day, item }: DrillAt): readonly string[] =>
+  loadsLifts(item.machineKind)
+    ? restrictionsOn(context, exercise, day).flatMap(({ restriction: { limit } }) =>
+        limit.kind === 'load at most' ? [loadSays(limit)] : [],
+      )
+    : [];
+
+/** A part of a capacity is nothing that whoever is there could hold a load against. */
+const isPartOfUnknown = (context: PlanContext, { exercise, day, item }: DrillAt): boolean =>
+  loadsLifts(item.machineKind) &&
+  restrictionsOn(context, exercise, day).some(({ restriction: { limit } }) => limit.kind === 'fraction at most');
+
+/** Nobody who has not passed the gate before the bar takes one for sets that nobody loads, either. */
+const isBehindGate = ({ known }: PlanContext, { item, exercise, day }: DrillAt): boolean =>
+  isUnderBar(item.machineKind) &&
+  isBehindGates(known, exercise, { gravity: isInFlight(known, day) ? '0 g' : '1 g' }, day) &&
+  !mayCarryBar(known, day);
 
 const SIDES = ['left', 'right'] as const satisfies readonly Side[];
 /** Nobody reads a dynamometer finer [N]. */
@@ -70,7 +99,7 @@ const cardDrill = (context: PlanContext, progress: Progress, at: DrillAt): CardD
     last: state.last,
     cues: [...exercise.cues, ...exercise.cautions],
     shouldFeel: capped(item.shouldFeel, effortCap(context, exercise, day)),
-    says: [...new Set([...restrictedSays(context, exercise, day), ...says])],
+    says: [...new Set([...restrictedSays(context, exercise, day), ...loadsSaid(context, at), ...says])],
     means: machine?.name ?? item.machineKind,
     sets: item.sets.flatMap(({ work, rest }) =>
       sides.map((side): CardDrillSet => ({ work, side, rest, force: side && forces[side] })),

@@ -15,7 +15,7 @@ import { trackState, type Progress } from './progress.ts';
 import { raiseOf } from './raise-of.ts';
 import { setReckoning } from './rows.ts';
 import { signedRule } from './signed-rule.ts';
-import { isBehindGates, leftOutBehind, mayCarryBar, nextGate } from './squat-gates.ts';
+import { isBehindGates, isUnderBar, leftOutBehind, mayCarryBar, nextGate } from './squat-gates.ts';
 import { sidesOf, targetOf, trackOf, type ItemAt, type Target } from './target.ts';
 
 export type PlannedItem =
@@ -56,11 +56,11 @@ export const planItem = (context: PlanContext, progress: Progress, at: ItemAt): 
 };
 
 /**
- * A squat or a hip hinge that the programme means as a fraction, of somebody who was never seen under a bar, or not since
+ * A squat or a hip hinge under a bar, or of a load that is not found by effort, of somebody who was never seen under a bar, or not since
  * landing: no card sends them there before the gates are passed.
  */
 const isBehindGate = ({ known }: PlanContext, at: ItemAt): boolean =>
-  at.item.basis.kind !== 'effort' &&
+  (at.item.basis.kind !== 'effort' || isUnderBar(at.machine.kind)) &&
   isBehindGates(known, at.exercise, at.machine, at.day) &&
   !mayCarryBar(known, at.day);
 
@@ -132,7 +132,18 @@ const heldBy = (
   const kept = why === null ? null : track.inUse;
   const released = target.basis === 'from last' || isBackOffReleased(context, progress, at);
   const backedOff = released ? null : track.backedOff;
+  const easier = at.deload ? track.inUse : null;
   return [
+    ...(easier === null
+      ? []
+      : [
+          {
+            kind: 'signed load' as const,
+            increments: easier,
+            binds: false,
+            says: 'the load in use: nothing goes up in an easier session',
+          },
+        ]),
     ...(kept === null || why === null
       ? []
       : [
@@ -225,7 +236,7 @@ const cardItem = (context: PlanContext, progress: Progress, at: ItemAt, target: 
         ? signedRule(context, at, target, heaviest, loads.limits)
         : null,
     limits: loads.limits,
-    raise: at.deload ? null : raiseOf(context, progress, at, target, loads.work),
+    raise: raiseOf(context, progress, at, target, loads.work),
     row: target.row,
     says: [...(isFirst ? [FIRST_HERE_SAYS] : []), ...saysOf(context, at, target, loads, trueFraction, ramping)],
   };

@@ -194,7 +194,8 @@ export const setRuleTotal = (lift: LiftState, machine: MachineId, side: Side | n
 
 export const trackState = (progress: Progress, place: TrackPlace, side: Side | null): TrackState => {
   const { track, exercise, machine } = place;
-  const key = `${track}|${sideOfMachine(machine, side)}`;
+  // Another exercise on the same track, in another version of a programme, begins with loads of its own.
+  const key = `${track}|${exercise}|${sideOfMachine(machine, side)}`;
   const kept = progress.tracks.get(key);
   if (kept) return kept;
   const fresh: TrackState = {

@@ -2,11 +2,12 @@ import type { Day } from '#units/day.ts';
 import type { Exercise } from '#domain/catalogue.ts';
 import type { Decision, Hurting } from '#domain/decision.ts';
 import type { Fact } from '#domain/fact.ts';
-import { placeInProgramme } from '#domain/programme.ts';
-import { programmeOn, type PlanContext } from './plan-context.ts';
+import type { PlanContext } from './plan-context.ts';
 import { painBand, type PainBand } from './pain.ts';
-import type { FoundSession } from './session-on.ts';
+import { deloadOn, type FoundSession } from './session-on.ts';
 import type { Means } from './substitutes.ts';
+import { roomOn } from './time/day-room.ts';
+import { placeOnRoad } from './time/place-on-road.ts';
 
 export type ReMake = Extract<Decision, { readonly kind: 're-make' }>;
 
@@ -17,18 +18,22 @@ export const reMadeByDay = (decisions: readonly Fact<'decided'>[]): ReadonlyMap<
 /** The session of a day as it was made anew: another one of the programme, or the same in other minutes. */
 export const sessionReMade = (context: PlanContext, found: FoundSession | null, on: Day): FoundSession | null => {
   const made = context.reMade.get(on);
-  if (!made) return found;
+  if (!made || isClosed(context, on)) return found;
   const at = found ?? foundOnDayWithout(context, on);
   const session = at?.programme.phases.flatMap(({ sessions }) => sessions).find(({ id }) => id === made.session);
   return at && session ? { ...at, session: { ...session, blockMinutes: made.minutes } } : found;
 };
 
-/** The place in the programme of a day that has no session of its own. */
+/** A space walk and a blackout leave no time for a session, whoever asks for one. */
+const isClosed = (context: PlanContext, on: Day): boolean => {
+  const { minutes, taken } = roomOn(context, on);
+  return minutes === 0 && (taken === 'space walk' || taken === 'blackout');
+};
+
+/** The place in the programme of a day that has no session of its own: easier weeks and light days hold there too. */
 const foundOnDayWithout = (context: PlanContext, on: Day): Omit<FoundSession, 'session'> | null => {
-  const { mission } = context.known;
-  const programme = programmeOn(context, on);
-  const place = programme && mission && placeInProgramme(programme, mission, on);
-  return place ? { programme, ...place, deload: null } : null;
+  const place = placeOnRoad(context, on);
+  return place && { ...place, deload: deloadOn(context, place, on) };
 };
 
 /** Is this there on a day for which somebody said what is there? On every other day nothing is known against it. */

@@ -5,6 +5,8 @@ import { kilogramsPer } from '#units/mass.ts';
 import { calibrationFactor } from '#assessing/bar-equivalent.ts';
 import { handOn } from '#assessing/hands.ts';
 import type { Card, CardBouts, CardDrill, CardItem, CardLift, HarnessPull } from '#domain/card.ts';
+import { MACHINE_KINDS } from '#domain/catalogue.ts';
+import { loadsLifts } from '#domain/programme-line/new-item.ts';
 import type { Decision } from '#domain/decision.ts';
 import type { FactId } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
@@ -12,7 +14,7 @@ import type { Known } from '#domain/known.ts';
 import { ofKind } from '#domain/known.ts';
 import { isWithinScope, type Restriction } from '#domain/restriction.ts';
 import { cardRecords, stands } from './card-records.ts';
-import { LOWEST_STRAIN } from './effort-cap.ts';
+import { loadSays, LOWEST_STRAIN } from './effort-cap.ts';
 import { limitIncrements, limitsOn } from './limits.ts';
 import { machineSteps, planContext, type PlanContext } from './plan-context.ts';
 
@@ -71,9 +73,10 @@ const isPieceAgainst = (
     case 'load at most':
       return item.kind === 'bouts'
         ? item.harness !== null && pullOf(context, item, item.harness, card.day) > kilogramsOf(limit.load) + ROUNDING
-        : hardestGrip(item) > kilogramsOf(limit.load) * STANDARD_GRAVITY + ROUNDING;
+        : hardestGrip(item) > kilogramsOf(limit.load) * STANDARD_GRAVITY + ROUNDING ||
+            (isUnderLoad(context, item) && !item.says.includes(loadSays(limit)));
     case 'fraction at most':
-      return item.kind === 'bouts' || isOverGrip(context, item, limit.of, card.day);
+      return item.kind === 'bouts' || isUnderLoad(context, item) || isOverGrip(context, item, limit.of, card.day);
   }
 };
 
@@ -88,6 +91,11 @@ const isHarderThan = (item: CardBouts | CardDrill, rpe: number): boolean =>
         (bout) => bout.rpe[1] > rpe || !(bout.heartRate === null && bout.watts === null && bout.speed === null),
       )
     : item.sets.some(({ force }) => force !== null));
+
+/** A drill on what loads lifts, of which whoever is there chooses the load. */
+const isUnderLoad = ({ known }: PlanContext, { means }: CardDrill): boolean =>
+  MACHINE_KINDS.some((kind) => kind === means && loadsLifts(kind)) ||
+  [...known.house.machines.values()].some(({ name, kind }) => name === means && loadsLifts(kind));
 
 const hardestGrip = ({ sets }: CardDrill): number => Math.max(0, ...sets.map(({ force }) => force ?? 0));
 

@@ -21,12 +21,16 @@ export const sessionOn = (context: PlanContext, on: Day): FoundSession | null =>
   const session = together(sessions);
   const { minutes } = roomOn(context, on);
   if (!session || minutes === 0) return null;
-  const easier = isDeloadWeek(place.phase, place.week) ? place.phase.deload : null;
   return {
     ...place,
     session: { ...session, blockMinutes: Math.min(session.blockMinutes, minutes ?? Infinity) },
-    deload: whyLight(context, on) === null ? easier : withLight(easier),
+    deload: deloadOn(context, place, on),
   };
+};
+
+export const deloadOn = (context: PlanContext, { phase, week }: PlaceInProgramme, on: Day): Deload | null => {
+  const easier = isDeloadWeek(phase, week) ? phase.deload : null;
+  return whyLight(context, on) === null ? easier : withLight(easier);
 };
 
 /** Sessions that are laid together are one: the items of both, and the minutes of both blocks. */

@@ -1,5 +1,5 @@
 import type { Day } from '#units/day.ts';
-import type { Exercise, Machine } from '#domain/catalogue.ts';
+import type { Exercise, LooseKind, Machine, MachineKind } from '#domain/catalogue.ts';
 import { bodyMassOn, ofKind, type Known } from '#domain/known.ts';
 import { GATE_BEFORE_BAR, GATE_BEFORE_STEPS, SQUAT_GATES, type SquatGateName } from '#domain/squat-gate.ts';
 import type { Limit } from './limits.ts';
@@ -55,6 +55,10 @@ export const isBehindBar = (known: Known, on: Day): boolean =>
 
 /** Nobody who has not passed the gate before the bar is sent under one. */
 export const mayCarryBar = (known: Known, on: Day): boolean => gatesPassed(known, on).has(GATE_BEFORE_BAR);
+
+/** A bar, or what stands for one: there the gates hold whatever sets the load. Light loads in the hands teach the way to it. */
+export const isUnderBar = (kind: MachineKind | LooseKind): boolean =>
+  kind === 'free bar' || kind === 'resistive machine';
 
 /** A bar of somebody between the gates is a light one. Without a body mass it is the lightest there is. */
 export const gateLimit = (known: Known, on: Day, lightest: number): readonly Limit[] => {

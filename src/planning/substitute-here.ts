@@ -4,7 +4,7 @@ import { insteadOf, type Instead, type Means } from './substitutes.ts';
 import { isInFlight, machinesOn } from './machine-on.ts';
 import { isMachineOut, restrictionsOn, type PlanContext } from './plan-context.ts';
 import { hurtsTooMuch, saidToBeHere } from './re-made.ts';
-import { isBehindGates, mayCarryBar } from './squat-gates.ts';
+import { isBehindGates, isUnderBar, mayCarryBar } from './squat-gates.ts';
 
 /**
  * What a person can do on a day instead of an exercise whose machine is not where they are, as the end of a sentence.
@@ -26,6 +26,7 @@ export const bestInsteadOn = (context: PlanContext, exercise: Exercise, on: Day)
         (each) =>
           !isForbidden(context, each.exercise, on) &&
           !isBehindGate(context, each, on) &&
+          !isRoundLimit(context, exercise, each.exercise, on) &&
           !hurtsTooMuch(context, each.exercise, on),
       ) ?? null);
 
@@ -50,6 +51,13 @@ const entered = (context: PlanContext, on: Day): readonly Means[] => [
 const isForbidden = (context: PlanContext, exercise: Exercise, on: Day): boolean =>
   restrictionsOn(context, exercise, on).some(({ restriction }) => restriction.limit.kind === 'forbidden');
 
+/** What a physician limits by its name is not gone round by another that the limit does not name. */
+const isRoundLimit = (context: PlanContext, exercise: Exercise, { id }: Exercise, on: Day): boolean =>
+  id !== exercise.id &&
+  restrictionsOn(context, exercise, on).some(({ restriction: { scope } }) => scope.kind === 'exercise');
+
 /** Nobody who has not passed the gate before the bar is sent under one in place of something else. */
 const isBehindGate = ({ known }: PlanContext, { exercise, on: means }: Instead, on: Day): boolean =>
-  means === 'free bar' && isBehindGates(known, exercise, { gravity: '1 g' }, on) && !mayCarryBar(known, on);
+  isUnderBar(means) &&
+  isBehindGates(known, exercise, { gravity: isInFlight(known, on) ? '0 g' : '1 g' }, on) &&
+  !mayCarryBar(known, on);

@@ -218,6 +218,7 @@ const stepOn = (context: PlanContext, lift: LiftState, at: ItemAt) => {
   const earned = lift.earnedBy.length >= policies.sessionsPerStep;
   const id = earned ? proposalId('ramp step', context.known.person, at.exercise.id, lift.earnedBy) : null;
   const raised =
+    !at.deload &&
     !isTop &&
     id !== null &&
     lift.lastStepOn !== null &&
