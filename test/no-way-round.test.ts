@@ -152,10 +152,17 @@ test('a programme that loads by effort sends nobody under a bar or a ground unit
 });
 
 test('sets that nobody loads send nobody under a bar before the gates', () => {
-  const { kind, id, track, exercise, machineKind, condition, priority, shouldFeel, source } = lift();
+  const { id, track, exercise, machineKind, condition, priority, shouldFeel, source } = lift();
   const drill: ProgrammeItem = {
-    ...{ kind, id, track, exercise, machineKind, condition, priority, shouldFeel, source },
     kind: 'drill',
+    id,
+    track,
+    exercise,
+    machineKind,
+    condition,
+    priority,
+    shouldFeel,
+    source,
     sets: [{ work: { kind: 'repetitions', count: 6 }, rest: 60 }],
     target: null,
   };
@@ -251,6 +258,28 @@ test('a new test raises nothing in an easier week, unseen', () => {
     if ((load ?? 0) > before) expect(raised).toBe(true);
   }
   expect(loads.some(({ deload }) => deload)).toBe(true);
+});
+
+test('sessions of an easier week earn no step of the ramps', () => {
+  const flight = (deload: Deload | null): number => {
+    const { phases, ...programme } = mondays(
+      [lift({ machineKind: 'resistive machine', basis: { kind: 'fraction', of: 0.7 } })],
+      deload,
+    );
+    const version = takeUp({
+      ...programme,
+      phases: phases.map((phase) => ({
+        ...phase,
+        name: 'first flight weeks',
+        span: { first: { from: 'launch', days: 0 }, last: { from: 'launch', days: 60 } },
+      })),
+    });
+    const rehearsal = new Rehearsal({ sex: 'male', mass: '80', squat: '120', heaviestBar: '110' });
+    follow(rehearsal, version, 0);
+    rehearsal.live(8, 15, { rpe: 6 });
+    return rehearsal.road(onFlightDay(16)).lifts.find(({ exercise }) => exercise === backSquat.id)?.earned ?? 0;
+  };
+  expect([flight(null), flight({ everyWeeks: 1, fewerSets: 1, loadBy: 0.9 })]).toEqual([2, 0]);
 });
 
 test('the last load of one exercise is not that of another on the same track', () => {
@@ -357,4 +386,14 @@ test('a signed hold holds what stands in, too', () => {
   expect(rule()).not.toBeNull();
   adjust(rehearsal, { kind: 'hold' }, 'track of the line', next);
   expect(rule()).toBeNull();
+});
+
+test('a card whose signed rule allows more effort than the physician does is taken back', () => {
+  const rehearsal = following(mondays([lift({ shouldFeel: [5, 6] })]));
+  const [first] = rehearsal.issue(MONDAY, [MONDAY], {});
+  if (first) rehearsal.train(first, { rpe: 6 });
+  const next = addDays(MONDAY, WEEK);
+  const [second] = rehearsal.issue(next, [next], {});
+  expect(liftsOf((second as NonNullable<typeof second>).card)[0]?.rule?.rpeAtMost).toBe(8);
+  expect(restrict(rehearsal, { kind: 'all' }, { kind: 'RPE at most', rpe: 6 })).toHaveLength(1);
 });

@@ -126,6 +126,7 @@ const isLiftAgainst = (context: PlanContext, restriction: Restriction, card: Car
     case 'RPE at most':
       return (
         item.shouldFeel[1] > limit.rpe ||
+        (item.rule !== null && item.rule.rpeAtMost > limit.rpe) ||
         item.sets.some((set) => set.load.kind === 'start at' && set.load.rpe[1] > limit.rpe)
       );
     case 'load at most':

@@ -151,7 +151,7 @@ export const takeDiscomfort = (
 };
 
 /**
- * A step of the ramps is earned by what must be. The step rule adds only where the most of every range was reached: first
+ * A step of the ramps is earned by what must be, at the load of the step: an easier session earns none. The step rule adds only where the most of every range was reached: first
  * repetitions, then load (double progression, common practice).
  */
 const takeEarned = (known: Known, progress: Progress, result: ItemResult): void => {
@@ -164,10 +164,11 @@ const takeEarned = (known: Known, progress: Progress, result: ItemResult): void 
   const clean = complete && pain === 'go on' && rating !== null;
   const atThisStep =
     item.ramp !== null && item.ramp.effortStep === lift.effortStep && item.ramp.shareStep === lift.shareStep;
-  if (clean && atThisStep && rating <= policies.rampRpeAtMost && !lift.earnedBy.includes(trained.id))
+  const isEasier = result.card.card.deload;
+  if (clean && atThisStep && !isEasier && rating <= policies.rampRpeAtMost && !lift.earnedBy.includes(trained.id))
     lift.earnedBy.push(trained.id);
   if (!clean && item.ramp !== null) lift.earnedBy = lift.earnedBy.filter((fact) => fact !== trained.id);
-  if (item.leading && !result.card.card.deload)
+  if (item.leading && !isEasier)
     lift.ruleEarnedBy =
       clean && sides.every(({ full }) => full) && rating <= policies.ruleRpeAtMost ? [trained.id] : [];
 };

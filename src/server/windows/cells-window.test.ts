@@ -108,3 +108,10 @@ test('one lift shows who trains it and, of everybody else, why not', async () =>
   expect(lift?.lifts.some(({ id }) => id === item.exercise)).toBe(true);
   expect(liftWindow(house.snapshot(), 'no such lift' as typeof item.exercise)).toBeNull();
 });
+
+test('a cell a million years ahead is answered at once: nothing is planned there', async () => {
+  const { look, item } = await opened();
+  const { cells, sessions } = look([cellAt(item.track, addDays(LAUNCH, 365_000_000), '4 × 6 @ RPE 7')]);
+  expect(sessions).toEqual([]);
+  expect(cells[0]?.problems[0]?.what).toContain('is on a day without a session');
+});
