@@ -212,3 +212,23 @@ test('a superseded result counts no more', () => {
     200,
   );
 });
+
+test('discomfort of five or more that is told of no card takes the ramps a step back, too', () => {
+  const rehearsal = new Rehearsal({ sex: 'male', mass: '80', squat: '120', deadlift: '150', heaviestBar: '110' });
+  rehearsal.live(1, 24, { rpe: 6 });
+  const steps = (): number | undefined =>
+    rehearsal.road(onFlightDay(25)).lifts.find(({ exercise }) => exercise === 'back-squat')?.effortStep;
+  expect(steps()).toBe(2);
+  rehearsal.add({
+    kind: 'hurt',
+    person: PERSON,
+    day: onFlightDay(24),
+    card: null,
+    item: null,
+    site: 'knee',
+    side: 'left',
+    score: 6,
+    when: 'during',
+  });
+  expect(steps()).toBe(1);
+});

@@ -63,7 +63,7 @@ export const takeResult = (context: PlanContext, progress: Progress, record: Car
       pain: pain.band,
       sides: sideResults(document, item, trained.sets),
     };
-    takePain(progress, item.exercise, pain.band, trained.sequence, item);
+    takePain(known, progress, item.exercise, pain.band, trained.sequence, item);
     // What the rule allowed is what stood before this session was judged.
     const allowed = result.sides.map((side) => allowedIncrements(known, progress, result, side));
     if (item.asWritten !== null) continue;
@@ -110,6 +110,7 @@ export const incrementsOf = (item: CardLift, result: SetResult): number =>
 
 /** Discomfort 5 or more, or twice 3 to 4, takes both ramps one step back at once: down needs no signature. */
 const takePain = (
+  known: Known,
   progress: Progress,
   exercise: ExerciseId,
   pain: PainBand,
@@ -124,14 +125,20 @@ const takePain = (
   lift.ruleEarnedBy = [];
   lift.painIn = sequence;
   lift.held += 1;
-  const ramp = item?.ramp ?? null;
-  const isRamping = ramp !== null && ramp.effortStep + ramp.shareStep < 2 * (ramp.steps - 1);
+  const isRamping = item ? isOnTheWayUp(item) : pain !== 'hold' && isBelowTop(known, lift);
   if (!isRamping || (pain === 'hold' && lift.held < 2)) return;
   lift.effortStep = Math.max(0, lift.effortStep - 1);
   lift.shareStep = Math.max(0, lift.shareStep - 1);
   lift.held = 0;
   lift.stepsSignedAfter = sequence;
 };
+
+const isOnTheWayUp = ({ ramp }: CardLift): boolean =>
+  ramp !== null && ramp.effortStep + ramp.shareStep < 2 * (ramp.steps - 1);
+
+/** Told of no card with this lift: then its ramps say themselves where they stand. */
+const isBelowTop = ({ house: { policies } }: Known, { effortStep, shareStep, lastStepOn }: LiftState): boolean =>
+  lastStepOn !== null && effortStep + shareStep < policies.effortSteps.length + policies.shareSteps.length - 2;
 
 /** Discomfort without a result: of a card that was called off or not heard of, or of no card at all. */
 export const takeDiscomfort = (
@@ -146,7 +153,7 @@ export const takeDiscomfort = (
     const entry = known.house.exercises.get(exercise);
     const item = (card && liftsOf(card.card).find((each) => each.exercise === exercise)) ?? null;
     const pain = entry && painOf(hurts, item?.item ?? null, entry, known.house.policies);
-    if (pain && pain.band !== 'go on') takePain(progress, exercise, pain.band, newest.sequence, item);
+    if (pain && pain.band !== 'go on') takePain(known, progress, exercise, pain.band, newest.sequence, item);
   }
 };
 
