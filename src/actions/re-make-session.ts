@@ -6,7 +6,8 @@ import type { PersonId, SessionId, SignerId } from '#domain/identity.ts';
 import type { IssuedCard } from '#domain/issued-card.ts';
 import type { Known } from '#domain/known.ts';
 import { issueDocuments } from '#planning/issue.ts';
-import { planContext, programmeOn } from '#planning/plan-context.ts';
+import { planContext } from '#planning/plan-context.ts';
+import { placeOnRoad } from '#planning/time/place-on-road.ts';
 import type { Problem } from '#contract/problem.ts';
 import { answerOf, notBuilt, type Answer } from './answer.ts';
 import { decided, draftOf, logWith } from './drafts.ts';
@@ -42,9 +43,11 @@ export const reMakeSession = async (
         ...(at.kind === 'refused' ? [] : reMakingProblems(at.known, asked, today())),
       ];
       if (at.kind === 'refused' || problems.length > 0) return notBuilt(...problems);
-      const drafts: readonly Draft[] = reMakingFacts(asked.person, asked, asked.reason, at.road.upTo).map((body) =>
-        draftOf(newId, asked.signer, body),
-      );
+      const drafts: readonly Draft[] = reMakingFacts(asked.person, asked, {
+        today: today(),
+        reason: asked.reason,
+        basis: at.road.upTo,
+      }).map((body) => draftOf(newId, asked.signer, body));
       const then = personAtHand(logWith(log, drafts, now), today(), { ...asked, basis: null });
       if (then.kind === 'refused') return notBuilt(...then.problems);
       const issued = issueDocuments(then.known, then.road, [asked.day], {
@@ -66,17 +69,23 @@ export const reMakeSession = async (
     }),
   );
 
-/** What a session made anew is recorded as. Discomfort that was told counts like any other. */
+/** When and why it is told. */
+interface Told {
+  readonly today: Day;
+  readonly reason: string;
+  readonly basis: Known['house']['upTo'];
+}
+
+/** What a session made anew is recorded as. Discomfort that was told counts like any other, from the day it is told. */
 export const reMakingFacts = (
   person: PersonId,
   { day, session, here, minutes, hurts }: ReMaking,
-  reason: string,
-  basis: Known['house']['upTo'],
+  { today, reason, basis }: Told,
 ): readonly FactBody[] => [
   ...hurts.map(({ site, side, score }): FactBody => ({
     kind: 'hurt',
     person,
-    day,
+    day: today,
     card: null,
     item: null,
     site,
@@ -98,8 +107,7 @@ export const reMakingProblems = (known: Known, asked: ReMaking, today: Day): rea
 ];
 
 const hasSession = (known: Known, { day, session }: ReMaking): boolean =>
-  programmeOn(planContext(known), day)?.phases.some(({ sessions }) => sessions.some(({ id }) => id === session)) ??
-  false;
+  placeOnRoad(planContext(known), day)?.phase.sessions.some(({ id }) => id === session) ?? false;
 
 const notThatDay = (): Problem => ({
   what: 'That day cannot be made anew.',
@@ -109,8 +117,8 @@ const notThatDay = (): Problem => ({
 });
 
 const noSuchSession = (): Problem => ({
-  what: 'The programme has no such session.',
-  why: 'A session is made anew from one that this person’s programme holds.',
+  what: 'The phase of that day has no such session.',
+  why: 'A session is made anew from one that the programme holds for that time of the road: others mean other loads.',
   whatToDo: 'Choose one of its sessions.',
   field: 'session',
 });

@@ -62,6 +62,7 @@ const phaseProblems = (phases: readonly ProgrammePhase[]): readonly ProgrammePro
       ...(earlier.some(({ name }) => name === phase.name) ? [phaseTwice(phase, `${field}.name`)] : []),
       ...(days ? [] : [noDays(phase, `${field}.span`)]),
       ...(over ? [overlapping(phase, over, `${field}.span`)] : []),
+      ...((phase.deload?.loadBy ?? 1) > 1 ? [heavierWeek(phase, `${field}.deload`)] : []),
     ];
   });
 
@@ -75,6 +76,13 @@ const phaseTwice = ({ name }: ProgrammePhase, field: string): ProgrammeProblem =
   what: `There are two phases called ${name}.`,
   why: 'Phases are told apart by their names, on the road and from version to version.',
   whatToDo: 'Give one of them another name, or put their sessions into one.',
+  field,
+});
+
+const heavierWeek = ({ name }: ProgrammePhase, field: string): ProgrammeProblem => ({
+  what: `The lighter weeks of ${name} would be heavier.`,
+  why: 'What a lighter week takes off is a part of the load.',
+  whatToDo: 'Write how much less: 0 % to 100 %.',
   field,
 });
 

@@ -95,7 +95,8 @@ const pullingAsk = ({ known }: PlanContext, progress: Progress): readonly Ask[] 
   const percent = Math.round((100 * pull.kilograms) / press.kilograms);
   return [
     {
-      subject: 'pulling',
+      // Declined, it comes back where the difference has moved by a tenth.
+      subject: `pulling ${Math.floor(percent / 10)}`,
       patterns: ['horizontal pull'],
       says: [`What is rowed is ${percent} % of what is pressed.`],
       facts: [],

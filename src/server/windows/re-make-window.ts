@@ -5,12 +5,12 @@ import { instant } from '#domain/identity.ts';
 import { knownAt, type Known } from '#domain/known.ts';
 import { endOfLog } from '#domain/log.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
-import { placeInProgramme } from '#domain/programme.ts';
 import type { Road } from '#domain/road.ts';
 import { derive } from '#planning/derive.ts';
 import { planIssue } from '#planning/issue.ts';
 import { isInFlight, machinesOn, siteOn } from '#planning/machine-on.ts';
-import { isMachineOut, planContext, programmeOn } from '#planning/plan-context.ts';
+import { isMachineOut, planContext } from '#planning/plan-context.ts';
+import { placeOnRoad } from '#planning/time/place-on-road.ts';
 import { shortText } from '#interchange/plain-text/short-text.ts';
 import type { ReMadeWindow, ReMakeWindow } from '#contract/windows/re-make-window.ts';
 import { draftOf, logWith } from '#actions/drafts.ts';
@@ -32,8 +32,7 @@ export const reMakeWindow = (snapshot: Snapshot, known: Known, road: Road, day: 
 
 /** Sessions of the phase that holds the day, the day's own first. */
 const sessionsToMake = (known: Known, road: Road, day: Day): ReMakeWindow['sessions'] => {
-  const programme = programmeOn(planContext(known), day);
-  const place = programme && known.mission && placeInProgramme(programme, known.mission, day);
+  const place = placeOnRoad(planContext(known), day);
   const own = road.cards.find((card) => card.day === day);
   const ofDay = own && (own.state === 'issued' ? own.record.document.card : own.card).session;
   return (place?.phase.sessions ?? [])
@@ -77,11 +76,11 @@ const plannedOn = (road: Road, day: Day): Card | null => {
 
 const NEVER = instant('1970-01-01T00:00:00.000Z');
 
-const knownIfReMade = ({ log, house }: Snapshot, known: Known, asked: ReMaking): Known => {
+const knownIfReMade = ({ log, house, today }: Snapshot, known: Known, asked: ReMaking): Known => {
   const [signer] = house.signers.keys();
   if (!signer) return known;
-  const drafts = reMakingFacts(known.person, asked, 'looked at', known.house.upTo).map((body, place) =>
-    draftOf(() => `looked at ${place}`, signer, body),
+  const drafts = reMakingFacts(known.person, asked, { today, reason: 'looked at', basis: known.house.upTo }).map(
+    (body, place) => draftOf(() => `looked at ${place}`, signer, body),
   );
   const ahead = logWith(log, drafts, NEVER);
   return knownAt(ahead, known.person, endOfLog(ahead)) ?? known;

@@ -1,6 +1,7 @@
+import { useState } from 'react';
 import { Link, useParams } from 'wouter';
 import { ROUTES } from '#contract/routes.ts';
-import type { ReMakeWindow } from '#contract/windows/re-make-window.ts';
+import type { ReMadeWindow, ReMakeWindow } from '#contract/windows/re-make-window.ts';
 import { Button } from '../../parts/button.tsx';
 import { longDate } from '../../parts/dates.ts';
 import { Actions } from '../../parts/dialog.tsx';
@@ -8,11 +9,12 @@ import { Choice, Field, Fields } from '../../parts/field.tsx';
 import { Await, Empty, PersonFrame } from '../../parts/parts.ts';
 import { Problems } from '../../parts/problems.tsx';
 import { SignAs } from '../../parts/sign-as.tsx';
-import { useWindow } from '../../windows.ts';
+import { useHouse, useRecording, useWindow } from '../../windows.ts';
 import { GearList } from './gear-list.tsx';
 import { HurtRows } from './hurt-rows.tsx';
 import { MadeSession } from './made-session.tsx';
 import { TextMessage } from './text-message.tsx';
+import { hurtsOf, type TypedHurt } from './typed-hurt.ts';
 import { USUAL_REASON, useReMaking } from './use-re-making.ts';
 import styles from './re-make.module.css';
 
@@ -63,6 +65,7 @@ const Making = ({ start }: { readonly start: ReMakeWindow }) => {
           </Button>
           <SignAs />
         </Actions>
+        {hasPainThatEnds(made) ? <RecordPain start={start} hurts={making.hurts} /> : null}
         {start.isIssued && sent === null ? (
           <p className="soft">A card of this day is issued: the new one takes its place.</p>
         ) : null}
@@ -75,6 +78,44 @@ const Making = ({ start }: { readonly start: ReMakeWindow }) => {
         ) : null}
       </div>
     </div>
+  );
+};
+
+/** Pain that ends a session begins none: it is still to be recorded, so that it holds everything else. */
+const hasPainThatEnds = (made: ReMadeWindow | undefined): boolean =>
+  made?.gaps.some((gap) => gap.includes('No session: it hurts')) ?? false;
+
+const RecordPain = ({ start, hurts }: { readonly start: ReMakeWindow; readonly hurts: readonly TypedHurt[] }) => {
+  const { record, isSending, problems } = useRecording();
+  const [done, setDone] = useState(false);
+  const today = useHouse().data?.today;
+  if (done)
+    return <output>Recorded. Ask the physician; cards aboard stand as they are until somebody calls them back.</output>;
+  return (
+    <>
+      <Button
+        kind="stop"
+        isDisabled={isSending || today === undefined}
+        onPress={() => {
+          if (today === undefined) return;
+          const bodies = hurtsOf(hurts).map((hurt) => ({
+            body: {
+              kind: 'hurt' as const,
+              person: start.person.id,
+              day: today,
+              card: null,
+              item: null,
+              ...hurt,
+              when: 'during' as const,
+            },
+          }));
+          record(bodies, () => setDone(true));
+        }}
+      >
+        Record what hurts, without a session
+      </Button>
+      <Problems problems={problems} />
+    </>
   );
 };
 
