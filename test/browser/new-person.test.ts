@@ -59,12 +59,12 @@ test('from nothing to a whole road and a signed first week, with two tests', asy
   await page.getByText(/Birte Økonkwo follows it from/).waitFor();
   await page.getByRole('link', { name: 'Desk' }).click();
   await page.getByRole('link', { name: 'Birte Økonkwo' }).first().click();
-  await page.getByRole('grid').waitFor();
+  await page.getByRole('grid').first().waitFor();
   await page.getByRole('link', { name: 'Road', exact: true }).click();
   for (const phase of ['general preparation', 'flight-specific preparation', 'main flight', 'third return stage'])
     await page.getByText(phase).first().waitFor();
   await page.getByRole('link', { name: 'Sheet', exact: true }).click();
-  await page.getByRole('grid').waitFor();
+  await page.getByRole('grid').first().waitFor();
   await page.keyboard.press('i');
   const issue = page.getByRole('dialog', { name: 'Issue cards to Birte Økonkwo' });
   await issue.getByRole('button', { name: /^Sign and issue/ }).click();

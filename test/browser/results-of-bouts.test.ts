@@ -16,7 +16,7 @@ beforeAll(async () => {
   await page.goto(house.address);
   await page.getByLabel('Who signs').first().selectOption({ label: 'Maud Arkwright' });
   await page.goto(`${house.origin}/people/kerttu-saarela`);
-  await page.getByRole('grid').waitFor();
+  await page.getByRole('grid').first().waitFor();
 });
 
 afterAll(async () => {

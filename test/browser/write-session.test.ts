@@ -22,7 +22,7 @@ afterAll(async () => {
 /** Opens somebody's sheet with the keyboard on its first exercise of the next session. */
 const openSheet = async (page: Page, person: string): Promise<void> => {
   await page.goto(`${house.origin}/people/${person}`);
-  await page.getByRole('grid').waitFor();
+  await page.getByRole('grid').first().waitFor();
   await page.locator('[data-place][tabindex="0"]').focus();
 };
 

@@ -30,6 +30,8 @@ export interface SheetCell {
   readonly kind: 'lift' | 'bouts' | 'drill';
   /** "4×6 270", "3×10 start at 85", "left out". */
   readonly planned: string;
+  /** Planned and done in the few words that a cell has room for: "6 × 2 min · 160–215 W", "175 W · 151/min · 6". */
+  readonly short: { readonly planned: string; readonly done: string | null };
   /** The line of shorthand that somebody who edits it begins from; null where it is not to be edited. */
   readonly line: string | null;
   /** What the session asks for as a line, also where it is not to be edited: what is copied. */

@@ -15,6 +15,7 @@ import { shownLoad } from '#interchange/plain-text/shown-load.ts';
 import type { SheetCell } from '#contract/windows/sheet-window.ts';
 import { differsFromPlan, showDone, workSetsWithResults, type WorkSetResult } from './item-result.ts';
 import { showWorkSets } from './set-runs.ts';
+import { shortPiece, shortPieceResult, shortWorkSets } from './short-cell.ts';
 
 export const cardOf = (road: RoadCard): Card => (road.state === 'issued' ? road.record.document.card : road.card);
 
@@ -36,6 +37,7 @@ const pieceCell = (item: CardBouts | CardDrill, road: RoadCard, lines: CellLines
     track: item.track,
     kind: item.kind,
     planned: showPiece(item),
+    short: { planned: shortPiece(item), done: result && shortPieceResult(result, of) },
     ...lines,
     done: result && showPieceResult(result, of),
     differs: result !== null && result.done < of,
@@ -77,13 +79,15 @@ const showPieceResult = ({ done, minutes, watts, speed, heartRate, effort }: Pie
 const liftCell = (item: CardLift, road: RoadCard, lines: CellLines): SheetCell => {
   const record = road.state === 'issued' ? road.record : null;
   const sets = workSetsWithResults(item, record?.document ?? null, record?.results ?? []);
+  const done = showDone(item, sets);
   return {
     item: item.item,
     track: item.track,
     kind: 'lift',
     planned: `${showWorkSets(item)}${showInTurn(item)}`,
+    short: { planned: `${shortWorkSets(item)}${showInTurn(item)}`, done },
     ...lines,
-    done: showDone(item, sets),
+    done,
     differs: differsFromPlan(item, sets),
     hurt: record && worstPain(record, item),
     note: record && noteOn(record, item),

@@ -29,7 +29,7 @@ interface Looked {
   readonly written: ReadonlySet<string>;
 }
 
-/** Rows by day type, in the order in which a session does them. */
+/** Rows by kind of day, in the order in which a session does them. */
 export const sheetGroups = (
   known: Known,
   road: Road,
@@ -37,8 +37,9 @@ export const sheetGroups = (
   today: Day,
 ): SheetWindow['groups'] => {
   const looked: Looked = { known, road, reader: capacityReader(known), cards, today, written: cellsWritten(known) };
-  return titlesInOrder(cards).map((label) => {
-    const rows = rowsOf(placedUnder(cards, label)).map((placed) => row(looked, placed));
+  const next = cards.findIndex(({ day }) => day >= today);
+  return titlesInOrder(cards, today).map((label) => {
+    const rows = rowsOf(placedUnder(cards, label), next < 0 ? cards.length : next).map((placed) => row(looked, placed));
     return { label, rows, leftOut: leftOutAltogether(cards, label, rows) };
   });
 };
@@ -54,26 +55,58 @@ const leftOutAltogether = (cards: readonly RoadCard[], title: string, rows: read
   ];
 };
 
-const titlesInOrder = (cards: readonly RoadCard[]): readonly string[] => [
-  ...new Set(cards.map((card) => cardOf(card).title)),
-];
+/** The kind of day that comes next stands first; kinds that come no more stand last, the newest of them first. */
+const titlesInOrder = (cards: readonly RoadCard[], today: Day): readonly string[] => {
+  const daysOf = (title: string): readonly Day[] =>
+    cards.flatMap((card) => (cardOf(card).title === title ? card.day : []));
+  const ranked = [...new Set(cards.map((card) => cardOf(card).title))].map((title) => {
+    const days = daysOf(title);
+    return { title, next: days.find((day) => day >= today) ?? Infinity, last: Math.max(...days) };
+  });
+  // Both may be infinite, and their difference then is no number.
+  return ranked.toSorted((a, b) => (a.next === b.next ? b.last - a.last : a.next - b.next)).map(({ title }) => title);
+};
 
 const placedUnder = (cards: readonly RoadCard[], title: string): readonly Placed[] =>
   cards.flatMap((card, column) =>
     cardOf(card).title === title ? cardOf(card).items.map((item) => ({ item, column, card })) : [],
   );
 
-/** The newest session gives the order; what only older ones hold follows. */
-const rowsOf = (placed: readonly Placed[]): readonly (readonly Placed[])[] => {
-  const newestFirst = placed.toSorted((a, b) => b.column - a.column || a.item.place - b.item.place);
+const nameOf = ({ item }: Placed): string => `${item.exercise} ${item.track}`;
+
+/**
+ * The next session gives the order, then newer ones before older. What only another session holds stands where it stands
+ * there: after what goes before it.
+ */
+const rowsOf = (placed: readonly Placed[], next: number): readonly (readonly Placed[])[] => {
   const rows = new Map<string, Placed[]>();
-  for (const each of newestFirst) {
-    const name = `${each.item.exercise} ${each.item.track}`;
-    const own = rows.get(name);
-    if (own) own.push(each);
-    else rows.set(name, [each]);
+  let order: readonly string[] = [];
+  for (const session of sessionsOf(placed, next)) {
+    order = withSession(order, session.map(nameOf));
+    for (const each of session) rows.set(nameOf(each), [...(rows.get(nameOf(each)) ?? []), each]);
   }
-  return [...rows.values()];
+  return order.flatMap((name) => {
+    const own = rows.get(name);
+    return own ? [own.toSorted((a, b) => b.column - a.column)] : [];
+  });
+};
+
+const sessionsOf = (placed: readonly Placed[], next: number): readonly (readonly Placed[])[] => {
+  const columns = [...new Set(placed.map(({ column }) => column))].toSorted((a, b) => b - a);
+  const ahead = columns.filter((column) => column >= next).at(-1);
+  const inOrder = ahead === undefined ? columns : [ahead, ...columns.filter((column) => column !== ahead)];
+  return inOrder.map((column) =>
+    placed.filter((each) => each.column === column).toSorted((a, b) => a.item.place - b.item.place),
+  );
+};
+
+const withSession = (order: readonly string[], session: readonly string[]): readonly string[] => {
+  const merged = [...order];
+  for (const [at, name] of session.entries()) {
+    const before = session[at - 1];
+    if (!merged.includes(name)) merged.splice(before === undefined ? 0 : merged.indexOf(before) + 1, 0, name);
+  }
+  return merged;
 };
 
 const row = (looked: Looked, placed: readonly Placed[]): SheetRow => {
@@ -117,6 +150,7 @@ const leftOutCell = ({ known, written }: Looked, road: RoadCard, like: CardItem)
     track: like.track,
     kind: like.kind,
     planned: 'left out',
+    short: { planned: 'left out', done: null },
     // What somebody left out of this day alone can be written again.
     line: isWritten ? '' : null,
     shorthand: null,

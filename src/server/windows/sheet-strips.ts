@@ -61,10 +61,23 @@ const adjustments = (known: Known, to: Day): readonly Span[] => {
   const ended = new Set(
     decisions.flatMap(({ decision }) => (decision.kind === 'end adjustment' ? [decision.adjustment] : [])),
   );
-  return decisions.flatMap(({ id, decision }) => {
-    if (decision.kind !== 'adjust' || ended.has(id) || isSeenInItsCell(decision)) return [];
-    return [adjustmentSpan(decision, to)];
-  });
+  const standing = decisions.flatMap(({ id, decision }) =>
+    decision.kind !== 'adjust' || ended.has(id) || isSeenInItsCell(decision) ? [] : [decision],
+  );
+  return together(standing).map((alike) => adjustmentSpan(alike, to));
+};
+
+/** The same change over the same days for the same reason is said once, with every track it is made to. */
+const together = (adjusts: readonly Adjust[]): readonly (readonly [Adjust, ...Adjust[]])[] => {
+  const groups = new Map<string, [Adjust, ...Adjust[]]>();
+  for (const adjust of adjusts) {
+    const { change, from, until, reason } = adjust;
+    const name = JSON.stringify([change, from, until, reason]);
+    const group = groups.get(name);
+    if (group) group.push(adjust);
+    else groups.set(name, [adjust]);
+  }
+  return [...groups.values()];
 };
 
 /** What was written or left out for one day alone stands in the cell of that day. */
@@ -72,13 +85,14 @@ const isSeenInItsCell = ({ change, from, until }: Adjust): boolean =>
   from === until && (change.kind === 'as written' || change.kind === 'leave out');
 
 /** A back-off happens on its day; everything else lasts. */
-const adjustmentSpan = (decision: Adjust, to: Day): Span => {
-  const { track, change, from, until, reason } = decision;
+const adjustmentSpan = (alike: readonly [Adjust, ...Adjust[]], to: Day): Span => {
+  const { change, from, until, reason } = alike[0];
+  const tracks = [...new Set(alike.map(({ track }) => track))].join(', ');
   if (change.kind === 'back off')
-    return { ...bar(from, from, `${track} backed off: ${reason}`, 'caution'), shape: 'mark' };
+    return { ...bar(from, from, `${tracks} backed off: ${reason}`, 'caution'), shape: 'mark' };
   const says =
     change.kind === 'hold' ? 'held' : change.kind === 'as written' ? `as written, ${change.line}` : change.kind;
-  return bar(from, until ?? to, `${track} ${says}: ${reason}`, 'caution');
+  return bar(from, until ?? to, `${tracks} ${says}: ${reason}`, 'caution');
 };
 
 const machinesOut = ({ house, mission }: Known, to: Day): readonly Span[] =>

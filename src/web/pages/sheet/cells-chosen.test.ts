@@ -90,7 +90,7 @@ test('what cannot be taken is told at once: places without the lift, and what li
   expect(problems.map(({ what }) => what)).toEqual([
     'Squat, Thu 8 Mar, is not in this session.',
     'Press, Mon 19 Mar, is not in this session.',
-    '2 cells lie outside the sheet.',
+    '2 cells lie outside the block.',
   ]);
   expect(cells).toHaveLength(3);
 });
@@ -136,16 +136,16 @@ test('a week goes into the next: the same item first, else the same track, each 
     Squat: [item('a', 'one'), item('b', 'two'), item('x', 'two'), item('y', 'three'), item('z', 'three')],
     Press: [cellOf('press', 'p', { planned: 'left out' }), null, cellOf('press', 'q'), null, null],
   });
-  expect(shown(copiedWeek(weeks, 0))).toEqual(['heavy +7: b', 'heavy +9: a']);
-  expect(shown(copiedWeek(weeks, 1))).toEqual(['heavy +7: b', 'heavy +9: a']);
-  expect(copiedWeek(weeks, 99)).toEqual({ cells: [], problems: [], alike: 0 });
+  expect(shown(copiedWeek(weeks, TODAY))).toEqual(['heavy +7: b', 'heavy +9: a']);
+  expect(shown(copiedWeek(weeks, addDays(TODAY, 3)))).toEqual(['heavy +7: b', 'heavy +9: a']);
+  expect(copiedWeek(weeks, addDays(TODAY, 99))).toEqual({ cells: [], problems: [], alike: 0 });
 });
 
 test('what somebody left out of a week is left out of the next', () => {
   const weeks = sheetOf([0, 7], {
     Press: [cellOf('press', '', { planned: 'left out', isWritten: true }), cellOf('press', 'q')],
   });
-  expect(shown(copiedWeek(weeks, 0))).toEqual(['press +7: leave out']);
+  expect(shown(copiedWeek(weeks, TODAY))).toEqual(['press +7: leave out']);
 });
 
 test('the place of a lift is its next session; the first row where none lies ahead', () => {

@@ -6,7 +6,8 @@ import { filledRight, laidOver, rowsIn, type Laid } from '../../parts/block/fill
 import { holds, placesOf, type Block, type Place } from '../../parts/block/selection.ts';
 import type { Rows } from '../../parts/block/tab-separated.ts';
 import { shortDate } from '../../parts/dates.ts';
-import { boundsOf, rowsOf, standingAt } from './grid-places.ts';
+import { boundsOf, standingAt } from './grid-places.ts';
+import { blockAtRow, blocksOf } from './sheet-blocks.ts';
 
 /** Cells that are to be written together, and what already speaks against some of them. */
 export interface Chosen {
@@ -36,7 +37,9 @@ export const copiedRows = (sheet: SheetWindow, block: Block): Rows =>
   rowsIn(block, (place) => {
     const standing = standingAt(sheet, place);
     if (!standing) return '';
-    return place.row === 0 ? `${shortDate(standing.column.day)}, ${standing.column.title}` : textOfCell(standing.cell);
+    return standing.exercise === null
+      ? `${shortDate(standing.column.day)}, ${standing.column.title}`
+      : textOfCell(standing.cell);
   });
 
 /**
@@ -47,10 +50,13 @@ export const pastedCells = (sheet: SheetWindow, rows: Rows, over: Block): Chosen
   const laid = laidOver(rows, over).filter(({ value }) => value.trim() !== '');
   const skipping = isAllOnCells(sheet, laid) ? laid : withoutGaps(sheet, laid);
   const taken = skipping !== laid && isAllOnCells(sheet, skipping) ? skipping : laid;
-  const inside = taken.filter(({ place }) => holds(boundsOf(sheet), place));
+  const bounds = boundsOf(sheet, { row: over.top, column: over.left });
+  const inside = taken.filter(({ place }) => holds(bounds, place));
   const outside = taken.length - inside.length;
   const chosen = chosenFrom(sheet, inside, ({ value }) => changeOfText(value));
-  return outside === 0 ? chosen : { ...chosen, problems: [...chosen.problems, outsideTheSheet(outside, sheet)] };
+  return outside === 0
+    ? chosen
+    : { ...chosen, problems: [...chosen.problems, outsideTheBlock(outside, sheet, over.top)] };
 };
 
 const isAllOnCells = (sheet: SheetWindow, laid: readonly Laid<string>[]): boolean =>
@@ -60,24 +66,29 @@ const isAllOnCells = (sheet: SheetWindow, laid: readonly Laid<string>[]): boolea
 const withoutGaps = (sheet: SheetWindow, laid: readonly Laid<string>[]): readonly Laid<string>[] => {
   const rows = new Set(laid.map(({ place }) => place.row));
   const from = Math.min(...laid.map(({ place }) => place.column));
-  const held = sheet.columns.flatMap((_, column) =>
+  const columns = blockAtRow(sheet, Math.min(...rows))?.columns ?? [];
+  const held = columns.flatMap((_, column) =>
     column >= from && [...rows].some((row) => standingAt(sheet, { row, column })?.cell) ? [column] : [],
   );
   return laid.map(({ place: { row, column }, value }) => ({
-    place: { row, column: held[column - from] ?? sheet.columns.length },
+    place: { row, column: held[column - from] ?? columns.length },
     value,
   }));
 };
 
 /** The first cell of each row of a block, into the others of its row. */
 export const filledCells = (sheet: SheetWindow, block: Block): Chosen => {
-  const laid = filledRight({ ...block, top: Math.max(1, block.top) }, (place) =>
+  const laid = filledRight({ ...block, top: firstExercise(sheet, block) }, (place) =>
     textOfCell(standingAt(sheet, place)?.cell ?? null),
   );
   // A session without the lift has nothing to be filled.
   const held = laid.filter(({ place }) => standingAt(sheet, place)?.cell);
   return chosenFrom(sheet, held, ({ value }) => changeOfText(value));
 };
+
+/** The heads of the sessions are not filled. */
+const firstExercise = (sheet: SheetWindow, { top }: Block): number =>
+  blockAtRow(sheet, top)?.top === top ? top + 1 : top;
 
 /** Every cell of a block, given the same change; what does not stand in a session is passed over. */
 export const changedCells = (sheet: SheetWindow, block: Block, change: CellAsked['change']): Chosen => {
@@ -103,27 +114,30 @@ const DAYS_OF_A_WEEK = 7;
 const weekOf = (day: Day): Day => addDays(day, -weekdayOf(day));
 
 interface OfWeek {
+  readonly day: Day;
   readonly place: Place;
   readonly cell: SheetCell;
 }
 
 const cellsOfWeek = (sheet: SheetWindow, from: Day): readonly OfWeek[] =>
-  sheet.columns.flatMap(({ day }, column) =>
-    day >= from && day < addDays(from, DAYS_OF_A_WEEK)
-      ? rowsOf(sheet).flatMap(({ cells }, at) => {
-          const cell = cells[column];
-          return cell ? [{ place: { row: at + 1, column }, cell }] : [];
-        })
-      : [],
-  );
+  blocksOf(sheet)
+    .flatMap(({ top, rows, columns }) =>
+      columns.flatMap(({ day }, column) =>
+        day >= from && day < addDays(from, DAYS_OF_A_WEEK)
+          ? rows.flatMap(({ cells }, at) => {
+              const cell = cells[column];
+              return cell ? [{ day, place: { row: top + at + 1, column }, cell }] : [];
+            })
+          : [],
+      ),
+    )
+    .toSorted((a, b) => a.day - b.day);
 
 /**
  * The lines of one week into the sessions of the next that match: the same item of the programme, else the same track,
  * each session once and in order.
  */
-export const copiedWeek = (sheet: SheetWindow, column: number): Chosen => {
-  const day = sheet.columns[column]?.day;
-  if (day === undefined) return NOTHING;
+export const copiedWeek = (sheet: SheetWindow, day: Day): Chosen => {
   const from = weekOf(day);
   const into = [...cellsOfWeek(sheet, addDays(from, DAYS_OF_A_WEEK))];
   const laid: Laid<string>[] = [];
@@ -141,8 +155,6 @@ export const copiedWeek = (sheet: SheetWindow, column: number): Chosen => {
 
 /** Left out for want of time or by a limit is not a choice that is carried on. */
 const isCopied = (cell: SheetCell): boolean => cell.planned !== LEFT_OUT || cell.isWritten;
-
-const NOTHING: Chosen = { cells: [], problems: [], alike: 0 };
 
 const chosenFrom = <Value>(
   sheet: SheetWindow,
@@ -172,23 +184,31 @@ const saysSo = (cell: SheetCell, change: CellAsked['change']): boolean => {
 /** More than any sheet has to be written at once. */
 const MOST = 400;
 
-const noCellHere = (sheet: SheetWindow, { row, column }: Place): Problem => {
-  const day = sheet.columns[column]?.day;
-  const on = day === undefined ? '' : `, ${shortDate(day)}`;
-  const name = row === 0 ? 'The head of a session' : (rowsOf(sheet)[row - 1]?.name ?? '');
-  return {
-    what: row === 0 ? `${name}${on}, is not to be written.` : `${name}${on}, is not in this session.`,
-    why: row === 0 ? 'Dates come from the programme.' : 'That session does not hold this lift.',
-    whatToDo: row === 0 ? 'Begin on a cell under it.' : 'Leave this cell of the block empty.',
-    field: `place.${row}:${column}`,
-  };
+const noCellHere = (sheet: SheetWindow, place: Place): Problem => {
+  const standing = standingAt(sheet, place);
+  const on = standing ? `, ${shortDate(standing.column.day)}` : '';
+  const field = `place.${place.row}:${place.column}`;
+  return standing?.exercise
+    ? {
+        what: `${standing.exercise.name}${on}, is not in this session.`,
+        why: 'That session does not hold this lift.',
+        whatToDo: 'Leave this cell of the block empty.',
+        field,
+      }
+    : {
+        what: `The head of a session${on}, is not to be written.`,
+        why: 'Dates come from the programme.',
+        whatToDo: 'Begin on a cell under it.',
+        field,
+      };
 };
 
-const outsideTheSheet = (count: number, sheet: SheetWindow): Problem => {
-  const last = sheet.columns.at(-1);
+const outsideTheBlock = (count: number, sheet: SheetWindow, row: number): Problem => {
+  const block = blockAtRow(sheet, row);
+  const last = block?.columns.at(-1);
   return {
-    what: count === 1 ? 'One cell lies outside the sheet.' : `${count} cells lie outside the sheet.`,
-    why: `The sheet has ${rowsOf(sheet).length} rows and ends on ${last ? shortDate(last.day) : 'no day'}.`,
+    what: count === 1 ? 'One cell lies outside the block.' : `${count} cells lie outside the block.`,
+    why: `“${block?.label ?? ''}” has ${block?.rows.length ?? 0} rows and ends on ${last ? shortDate(last.day) : 'no day'}.`,
     whatToDo: 'Begin further up or to the left, or copy a smaller block.',
     field: 'outside',
   };

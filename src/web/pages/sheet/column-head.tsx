@@ -1,7 +1,6 @@
-import type { SheetColumn, SheetWindow } from '#contract/windows/sheet-window.ts';
-import { dateInMonth, monthOf, shortDate } from '../../parts/dates.ts';
+import type { SheetColumn } from '#contract/windows/sheet-window.ts';
+import { shortDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
-import { todayColumn } from './grid-places.ts';
 import styles from './sheet.module.css';
 
 /** What became of a session, or what may become of it: one plain word. */
@@ -13,44 +12,56 @@ export const stateOf = ({ state, past, delivery, outcome, gaps }: SheetColumn): 
   return 'expected';
 };
 
-const dateOf = ({ columns }: SheetWindow, index: number): string => {
-  const [column, before] = [columns[index], columns[index - 1]];
-  if (!column) return '';
-  return before && monthOf(before.day) === monthOf(column.day) ? dateInMonth(column.day) : shortDate(column.day);
-};
+/** "day 23" is enough where every column of the page is a flight day; the whole of it is read out. */
+const MissionDay = ({ says }: { readonly says: string }) =>
+  says.startsWith('flight ') ? (
+    <span className={styles['missionday']}>
+      <span className="unseen">flight </span>
+      {says.slice('flight '.length)}
+    </span>
+  ) : (
+    <span className={styles['missionday']}>{says}</span>
+  );
 
 export interface ColumnHeadProps {
-  readonly sheet: SheetWindow;
-  readonly index: number;
+  readonly column: SheetColumn;
+  readonly place: string;
+  readonly isToday: boolean;
   readonly isCursor: boolean;
 }
 
-/** Date, mission day, title and state of a session; opens the session as a whole. */
-export const ColumnHead = ({ sheet, index, isCursor }: ColumnHeadProps) => {
-  const column = sheet.columns[index];
-  if (!column) return null;
+/** Date, mission day, state and minutes of a session; opens the session as a whole. */
+export const ColumnHead = ({ column, place, isToday, isCursor }: ColumnHeadProps) => {
   const state = stateOf(column);
+  const says = [state, ...(column.deload ? ['deload'] : []), ...(column.calledOff ? [column.calledOff] : [])].join(
+    ', ',
+  );
   return (
     <th
       scope="col"
-      className={join(
-        styles['head'],
-        column.state === 'expected' && styles['expected'],
-        index === todayColumn(sheet) && styles['today'],
-      )}
-      data-place={`0:${index}`}
+      className={join(styles['head'], column.state === 'expected' && styles['expected'], isToday && styles['today'])}
+      data-place={place}
       tabIndex={isCursor ? 0 : -1}
     >
-      <span className={styles['date']}>{dateOf(sheet, index)}</span>
-      <span>{column.missionDay}</span>
-      <span>
-        {column.title}
-        {column.deload ? ', deload' : ''}
+      <span className={styles['when']}>
+        <span className={styles['date']}>{shortDate(column.day)}</span> <MissionDay says={column.missionDay} />
       </span>
-      <span
-        className={join(styles['state'], (state === 'recalled' || state === 'cannot be issued') && styles['warns'])}
-      >
-        {state}
+      <span className="unseen">{column.title}, </span>
+      <span className={styles['fate']}>
+        <span
+          className={join(styles['state'], (state === 'recalled' || state === 'cannot be issued') && styles['warns'])}
+          title={says}
+        >
+          {says}
+        </span>{' '}
+        <span
+          className={join(styles['minutes'], column.minutes > column.blockMinutes && styles['warns'])}
+          title={`${column.minutes} of ${column.blockMinutes} minutes`}
+        >
+          <span className="unseen">{column.minutes} of </span>
+          <span aria-hidden="true">{column.minutes}/</span>
+          {column.blockMinutes} min
+        </span>
       </span>
     </th>
   );

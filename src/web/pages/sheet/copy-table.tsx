@@ -1,18 +1,7 @@
 import { useState } from 'react';
 import type { SheetWindow } from '#contract/windows/sheet-window.ts';
-import { shortDate } from '../../parts/dates.ts';
 import { Button } from '../../parts/button.tsx';
-import { rowsOf } from './grid-places.ts';
-
-/** The sheet as a spreadsheet takes it: columns apart by tabs, planned and done as rows of their own. */
-export const sheetAsText = (sheet: SheetWindow): string => {
-  const head = ['exercise', '', ...sheet.columns.map(({ day, missionDay }) => `${shortDate(day)} (${missionDay})`)];
-  const rows = rowsOf(sheet).flatMap(({ name, cells }) => [
-    [name, 'planned', ...cells.map((cell) => cell?.planned ?? '')],
-    [name, 'done', ...cells.map((cell) => cell?.done ?? '')],
-  ]);
-  return [head, ...rows].map((row) => row.map((text) => text.replace(/[\t\n]/g, ' ')).join('\t')).join('\n');
-};
+import { sheetAsText } from './copy-text.ts';
 
 export const CopyTable = ({ sheet }: { readonly sheet: SheetWindow }) => {
   const [said, setSaid] = useState('');
@@ -24,7 +13,9 @@ export const CopyTable = ({ sheet }: { readonly sheet: SheetWindow }) => {
   };
   return (
     <>
-      <Button onPress={copy}>Copy as a table</Button>
+      <Button kind="link" onPress={copy}>
+        Copy as a table
+      </Button>
       <output className="soft small">{said}</output>
     </>
   );

@@ -1,9 +1,8 @@
 import { memo } from 'react';
-import type { SheetCell, SheetColumn, SheetWindow } from '#contract/windows/sheet-window.ts';
+import type { SheetCell, SheetColumn } from '#contract/windows/sheet-window.ts';
 import { shortDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
 import { stateOf } from './column-head.tsx';
-import { todayColumn } from './grid-places.ts';
 import styles from './sheet.module.css';
 
 const groundOf = (column: SheetColumn, cell: SheetCell | null): string | undefined => {
@@ -50,65 +49,98 @@ const Instead = ({ column }: { readonly column: SheetColumn }) => {
   ) : null;
 };
 
-export const Content = ({ column, cell }: { readonly column: SheetColumn; readonly cell: SheetCell }) => (
+/** In few words to the eye, in full to whoever points at it or has it read out. */
+const InFewWords = ({ few, full }: { readonly few: string; readonly full: string }) =>
+  few === full ? (
+    <Parts of={few} />
+  ) : (
+    <>
+      <span aria-hidden="true">
+        <Parts of={few} />
+      </span>
+      <span className="unseen">{full}</span>
+    </>
+  );
+
+/** What belongs together does not part at the end of a line. */
+const Parts = ({ of }: { readonly of: string }) =>
+  of.split(' · ').map((part, place, { length }) => (
+    <span key={part}>
+      <span className={styles['part']}>{part}</span>
+      {place < length - 1 ? ' · ' : ''}
+    </span>
+  ));
+
+const Marks = ({ column, cell }: ContentProps) => (
+  <>
+    {cell.isWritten ? <span className="unseen">, written for this day</span> : null}
+    {cell.raise && !column.past ? (
+      <span className={styles['raised']} title="goes up: signed when issued">
+        {' '}
+        ↑
+      </span>
+    ) : null}
+    {cell.limits.some(({ binds }) => binds) ? (
+      <span className={styles['capped']} title={cell.limits.find(({ binds }) => binds)?.says}>
+        {' '}
+        ⊤
+      </span>
+    ) : null}
+  </>
+);
+
+interface ContentProps {
+  readonly column: SheetColumn;
+  readonly cell: SheetCell;
+}
+
+/** Planned over done, in few words on the screen. */
+export const Content = ({ column, cell, isInFull = false }: ContentProps & { readonly isInFull?: boolean }) => (
   <>
     <Note note={cell.note} />
-    <span className={join(styles['planned'], cell.isWritten && styles['written'])}>
-      {cell.planned}
-      {cell.isWritten ? <span className="unseen">, written for this day</span> : null}
-      {cell.raise && !column.past ? (
-        <span className={styles['raised']} title="goes up: signed when issued">
-          {' '}
-          ↑
-        </span>
-      ) : null}
-      {cell.limits.some(({ binds }) => binds) ? (
-        <span className={styles['capped']} title={cell.limits.find(({ binds }) => binds)?.says}>
-          {' '}
-          ⊤
-        </span>
-      ) : null}
+    <span className={join(styles['planned'], cell.isWritten && styles['written'])} title={cell.planned}>
+      <InFewWords few={isInFull ? cell.planned : cell.short.planned} full={cell.planned} />
+      <Marks column={column} cell={cell} />
     </span>
     {cell.done === null ? (
       <Instead column={column} />
     ) : (
-      <span className={join(styles['done'], cell.differs && styles['differs'])}>
+      <span className={join(styles['done'], cell.differs && styles['differs'])} title={cell.done}>
         <span className="unseen">, done </span>
-        {cell.done}
+        <InFewWords few={isInFull ? cell.done : (cell.short.done ?? cell.done)} full={cell.done} />
       </span>
     )}
     <Hurt hurt={cell.hurt} />
   </>
 );
 
+/** What became of a session stands in its head, once. */
+export const saidInHead = (column: SheetColumn): SheetColumn => ({ ...column, outcome: null });
+
 export interface GridCellProps {
-  readonly sheet: SheetWindow;
   readonly column: SheetColumn;
-  readonly index: number;
-  readonly row: number;
+  readonly place: string;
   readonly cell: SheetCell | null;
   readonly name: string;
+  readonly isToday: boolean;
   readonly isCursor: boolean;
   /** Within a range of several cells. */
   readonly isChosen: boolean;
 }
 
-/** Planned over done. Kept as drawn while a key moves the cursor elsewhere: a sheet has thousands. */
-export const GridCell = memo(({ sheet, column, index, row, cell, name, isCursor, isChosen }: GridCellProps) => (
+/** Planned over done. Kept as drawn while a key moves the cursor elsewhere: a sheet has hundreds. */
+export const GridCell = memo(({ column, place, cell, name, isToday, isCursor, isChosen }: GridCellProps) => (
   <td
-    data-place={`${row}:${index}`}
+    data-place={place}
     tabIndex={isCursor ? 0 : -1}
     aria-selected={isChosen}
-    className={join(
-      styles['cell'],
-      groundOf(column, cell),
-      index === todayColumn(sheet) && styles['today'],
-      isChosen && styles['chosen'],
-    )}
+    className={join(styles['cell'], groundOf(column, cell), isToday && styles['today'], isChosen && styles['chosen'])}
   >
-    <span className="unseen">
-      {name}, {shortDate(column.day)}, {stateOf(column)}:{' '}
+    <span className={styles['within']}>
+      <span className="unseen">
+        {name}, {shortDate(column.day)}, {stateOf(column)}:{' '}
+      </span>
+      {cell ? <Content column={saidInHead(column)} cell={cell} /> : <span className="unseen">not in this session</span>}
     </span>
-    {cell ? <Content column={column} cell={cell} /> : <span className="unseen">not in this session</span>}
   </td>
 ));

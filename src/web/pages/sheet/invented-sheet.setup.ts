@@ -10,6 +10,7 @@ export const cellOf = (track: string, line: string | null, more: Partial<SheetCe
   track: idOf(track),
   kind: 'lift',
   planned: '4×6 100',
+  short: { planned: '4×6 100', done: null },
   line,
   shorthand: line,
   isWritten: false,

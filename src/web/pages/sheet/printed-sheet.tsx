@@ -2,19 +2,9 @@ import type { SheetCell, SheetColumn, SheetRow, SheetStrip, SheetWindow } from '
 import { shortDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
 import { stateOf } from './column-head.tsx';
-import { Content } from './grid-cell.tsx';
+import { Content, saidInHead } from './grid-cell.tsx';
+import { blocksOf, type SheetBlock } from './sheet-blocks.ts';
 import styles from './printed-sheet.module.css';
-
-interface ColumnAt {
-  readonly column: SheetColumn;
-  readonly at: number;
-}
-
-type Group = SheetWindow['groups'][number];
-
-/** The sessions in which a group of rows stands: on paper each kind of day has its own columns, wide enough to be read. */
-const columnsOf = ({ columns }: SheetWindow, { rows }: Group): readonly ColumnAt[] =>
-  columns.flatMap((column, at) => (rows.some(({ cells }) => cells[at]) ? [{ column, at }] : []));
 
 const StripLine = ({ strip: { label, spans } }: { readonly strip: SheetStrip }) => (
   <p className={styles['strip']}>
@@ -30,12 +20,9 @@ const StripLine = ({ strip: { label, spans } }: { readonly strip: SheetStrip }) 
 
 const Cell = ({ column, cell }: { readonly column: SheetColumn; readonly cell: SheetCell | null }) => (
   <td className={join(styles['cell'], column.outcome === 'called off' && styles['calledoff'])}>
-    {cell ? <Content column={saidInHead(column)} cell={cell} /> : null}
+    {cell ? <Content column={saidInHead(column)} cell={cell} isInFull /> : null}
   </td>
 );
-
-/** What became of a session stands in its head, once. */
-const saidInHead = (column: SheetColumn): SheetColumn => ({ ...column, outcome: null });
 
 const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow }) => (
   <td className={styles['margin']}>
@@ -44,49 +31,46 @@ const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow 
   </td>
 );
 
-const PrintedGroup = ({ sheet, group }: { readonly sheet: SheetWindow; readonly group: Group }) => {
-  const columns = columnsOf(sheet, group);
-  return (
-    <table className={styles['group']}>
-      <thead>
-        <tr>
-          <th scope="col" className={styles['label']}>
-            {group.label}
+const PrintedGroup = ({ block: { label, columns, rows, leftOut } }: { readonly block: SheetBlock }) => (
+  <table className={styles['group']}>
+    <thead>
+      <tr>
+        <th scope="col" className={styles['label']}>
+          {label}
+        </th>
+        {columns.map((column) => (
+          <th key={column.day} scope="col">
+            <b>{shortDate(column.day)}</b> {column.missionDay}
+            <span className={styles['state']}>
+              {stateOf(column)}
+              {column.deload ? ', deload' : ''}
+              {column.calledOff ? `, ${column.calledOff}` : ''}
+            </span>
           </th>
-          {columns.map(({ column }) => (
-            <th key={column.day} scope="col">
-              <b>{shortDate(column.day)}</b> {column.missionDay}
-              <span className={styles['state']}>
-                {stateOf(column)}
-                {column.deload ? ', deload' : ''}
-                {column.calledOff ? `, ${column.calledOff}` : ''}
-              </span>
-            </th>
+        ))}
+        <th scope="col" className={styles['marginhead']}>
+          last here · estimate · signed rule
+        </th>
+      </tr>
+    </thead>
+    <tbody>
+      {rows.map((row) => (
+        <tr key={`${row.exercise} ${row.cells.find((cell) => cell !== null)?.track ?? ''}`}>
+          <th scope="row">{row.name}</th>
+          {columns.map((column, at) => (
+            <Cell key={column.day} column={column} cell={row.cells[at] ?? null} />
           ))}
-          <th scope="col" className={styles['marginhead']}>
-            last here · estimate · signed rule
-          </th>
+          <Margin row={row} />
         </tr>
-      </thead>
-      <tbody>
-        {group.rows.map((row) => (
-          <tr key={`${row.exercise} ${row.cells.find((cell) => cell !== null)?.track ?? ''}`}>
-            <th scope="row">{row.name}</th>
-            {columns.map(({ column, at }) => (
-              <Cell key={column.day} column={column} cell={row.cells[at] ?? null} />
-            ))}
-            <Margin row={row} />
-          </tr>
-        ))}
-        {group.leftOut.map((says) => (
-          <tr key={says}>
-            <td colSpan={columns.length + 2}>{says}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-};
+      ))}
+      {leftOut.map((says) => (
+        <tr key={says}>
+          <td colSpan={columns.length + 2}>{says}</td>
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);
 
 /** The sheet on paper: sixteen rows on one side of A4, lying. */
 export const PrintedSheet = ({ sheet }: { readonly sheet: SheetWindow }) => (
@@ -94,8 +78,8 @@ export const PrintedSheet = ({ sheet }: { readonly sheet: SheetWindow }) => (
     {sheet.strips.map((strip) => (
       <StripLine key={strip.label} strip={strip} />
     ))}
-    {sheet.groups.map((group) => (
-      <PrintedGroup key={group.label} sheet={sheet} group={group} />
+    {blocksOf(sheet).map((block) => (
+      <PrintedGroup key={block.label} block={block} />
     ))}
     <p className={styles['legend']}>
       Loads in {sheet.unit} as the machine shows them. Planned over done; after the point, effort as RPE; ● unread note,

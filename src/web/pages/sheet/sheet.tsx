@@ -1,28 +1,62 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { useSearchParams } from 'wouter';
 import type { SheetWindow } from '#contract/windows/sheet-window.ts';
-import { isOnePlace, type Place } from '../../parts/block/selection.ts';
+import { broughtWithin, isOnePlace, onePlace, type Place } from '../../parts/block/selection.ts';
 import { Button } from '../../parts/button.tsx';
 import { useShortcut } from '../../parts/shortcut.ts';
 import { CellsDialog } from './cells-dialog.tsx';
 import { CopyTable } from './copy-table.tsx';
-import { firstPlace, placeOfLift, standingAt, type Standing } from './grid-places.ts';
+import { boundsOf, firstPlace, placeOfLift, standingAt, type Standing } from './grid-places.ts';
 import { Opened, type Open } from './opened.tsx';
 import { SheetGrid } from './sheet-grid.tsx';
+import { stillDone } from './sheet-blocks.ts';
 import { SheetLegend } from './sheet-legend.tsx';
+import { StripLines } from './strip-lines.tsx';
 import { useEdits, type SheetEdits } from './use-edits.ts';
 import { focusCell, startAtCell, useRange, type Range } from './use-range.ts';
 import { CannotWrite, WriteLine } from './write-line.tsx';
 import styles from './panel.module.css';
 
+interface Start {
+  readonly place: Place;
+  /** Did the page have to open what comes no more? */
+  readonly showsOver: boolean;
+}
+
 /** The keyboard begins at the next session; opened from the page of one lift, at that lift. */
-const useStart = (sheet: SheetWindow): Place => {
+const useStart = (whole: SheetWindow, short: SheetWindow): Start => {
   const [search] = useSearchParams();
   const lift = search.get('lift');
-  const place = (lift === null ? null : placeOfLift(sheet, lift)) ?? firstPlace(sheet);
-  const [start] = useState(place);
-  useEffect(() => startAtCell(start), [start]);
+  const [start] = useState<Start>(() => {
+    const [shown, hidden] = lift === null ? [] : [placeOfLift(short, lift), placeOfLift(whole, lift)];
+    return shown || !hidden
+      ? { place: shown ?? firstPlace(short), showsOver: false }
+      : { place: hidden, showsOver: true };
+  });
+  useEffect(() => startAtCell(start.place), [start]);
   return start;
+};
+
+interface Shown {
+  readonly sheet: SheetWindow;
+  readonly start: Place;
+  /** What comes no more, in words. */
+  readonly over: readonly string[];
+  readonly showsOver: boolean;
+  /** Shows it, or folds it away; the answer is where the cursor goes. */
+  readonly turn: () => Place;
+}
+
+/** What of the sheet is shown: what comes no more is folded away, unless the page was opened at it. */
+const useShown = (whole: SheetWindow): Shown => {
+  const { sheet: short, over } = useMemo(() => stillDone(whole), [whole]);
+  const start = useStart(whole, short);
+  const [showsOver, setShowsOver] = useState(start.showsOver);
+  const turn = (): Place => {
+    setShowsOver(!showsOver);
+    return firstPlace(showsOver ? short : whole);
+  };
+  return { sheet: showsOver ? whole : short, start: start.place, over, showsOver, turn };
 };
 
 /** The keys of the page, wherever the keyboard is. */
@@ -51,21 +85,23 @@ const useSheetKeys = (
 };
 
 /** The grid with its keys, and whatever was opened from it. */
-export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
+export const Sheet = ({ sheet: whole }: { readonly sheet: SheetWindow }) => {
   const [open, setOpen] = useState<Open>(null);
   const [typed, setTyped] = useState<string | null>(null);
-  const start = useStart(sheet);
+  const shown = useShown(whole);
+  const { sheet } = shown;
   const [said, setSaid] = useState('');
   const range = useRange(
-    start,
+    shown.start,
     () => setOpen('cell'),
     () => {
       setSaid('');
       if (open === 'write') setOpen(null);
     },
+    (anchor, towards) => broughtWithin(boundsOf(sheet, anchor), towards),
   );
   const { selection } = range;
-  const edits = useEdits(sheet, selection, setSaid);
+  const edits = useEdits(sheet, whole, selection, setSaid);
   const standing = standingAt(sheet, selection.cursor);
   const write = (digit: string | null): void => {
     if (!standing?.cell) {
@@ -85,8 +121,9 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
       {open === 'write' && standing ? (
         <Writing sheet={sheet} standing={standing} typed={typed} edits={edits} onClose={leave} />
       ) : null}
+      <Top sheet={whole} edits={edits} onIssue={() => setOpen('issue')} />
       <SheetGrid sheet={sheet} range={range} edits={edits} onOpen={() => setOpen('cell')} onType={write} />
-      <Tools sheet={sheet} edits={edits} onIssue={() => setOpen('issue')} />
+      <Over {...shown} onTurn={() => range.moveTo(onePlace(shown.turn()))} />
       <output className={`${styles['said'] ?? ''} on-screen`}>{said}</output>
       <SheetLegend unit={sheet.unit} />
       <Opened
@@ -96,20 +133,40 @@ export const Sheet = ({ sheet }: { readonly sheet: SheetWindow }) => {
         onOpen={setOpen}
         onWrite={() => write(null)}
       />
-      {edits.asking ? (
-        <CellsDialog
-          sheet={sheet}
-          {...edits.asking}
-          onClose={edits.leaveIt}
-          onWritten={(before) => {
-            edits.written({ before, after: edits.asking?.chosen.cells ?? [] });
-            range.letGo();
-          }}
-        />
-      ) : null}
+      <Asked sheet={sheet} edits={edits} onWritten={range.letGo} />
     </>
   );
 };
+
+interface AskedProps {
+  readonly sheet: SheetWindow;
+  readonly edits: SheetEdits;
+  readonly onWritten: () => void;
+}
+
+/** Several cells that wait to be signed. */
+const Asked = ({ sheet, edits, onWritten }: AskedProps) =>
+  edits.asking ? (
+    <CellsDialog
+      sheet={sheet}
+      {...edits.asking}
+      onClose={edits.leaveIt}
+      onWritten={(before) => {
+        edits.written({ before, after: edits.asking?.chosen.cells ?? [] });
+        onWritten();
+      }}
+    />
+  ) : null;
+
+const Over = ({ over, showsOver, onTurn }: Pick<Shown, 'over' | 'showsOver'> & { readonly onTurn: () => void }) =>
+  over.length === 0 ? null : (
+    <p className={`${styles['over'] ?? ''} on-screen`}>
+      <Button kind="link" onPress={onTurn}>
+        {showsOver ? 'Fold away what comes no more' : 'Show what comes no more'}
+      </Button>
+      : {over.join(', ')}
+    </p>
+  );
 
 interface ToolsProps {
   readonly sheet: SheetWindow;
@@ -117,15 +174,29 @@ interface ToolsProps {
   readonly onIssue: () => void;
 }
 
+/** What holds for all sessions, and what is done with them. */
+const Top = (props: ToolsProps) => (
+  <div className={styles['top']}>
+    <StripLines sheet={props.sheet} />
+    <Tools {...props} />
+  </div>
+);
+
 const Tools = ({ sheet, edits, onIssue }: ToolsProps) => (
   <div className={`${styles['tools'] ?? ''} on-screen`}>
     <Button kind="main" onPress={onIssue}>
       Issue cards
     </Button>
-    <Button onPress={edits.copyWeek}>Copy week on</Button>
-    <Button onPress={edits.undo}>Take back</Button>
+    <Button kind="link" onPress={edits.copyWeek}>
+      Copy week on
+    </Button>
+    <Button kind="link" onPress={edits.undo}>
+      Take back
+    </Button>
     <CopyTable sheet={sheet} />
-    <Button onPress={() => window.print()}>Print the sheet</Button>
+    <Button kind="link" onPress={() => window.print()}>
+      Print the sheet
+    </Button>
   </div>
 );
 

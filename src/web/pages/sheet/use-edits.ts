@@ -4,6 +4,7 @@ import type { SheetWindow } from '#contract/windows/sheet-window.ts';
 import { blockOf, heightOf, widthOf, type Selection } from '../../parts/block/selection.ts';
 import { readTabSeparated, writeTabSeparated } from '../../parts/block/tab-separated.ts';
 import { doAgain, NO_STEPS, takeBack, withStep, type Steps } from '../../parts/block/undo.ts';
+import { standingAt } from './grid-places.ts';
 import {
   changedCells,
   copiedRows,
@@ -49,6 +50,8 @@ const plainSteps = (cells: readonly CellAsked[]): Chosen => ({ cells, problems: 
 /** Everything that writes several cells of the sheet: each is looked at first, signed once, and can be taken back. */
 export const useEdits = (
   sheet: SheetWindow,
+  /** With what comes no more: a week is copied from that too. */
+  whole: SheetWindow,
   selection: Selection,
   /** Tells in words what a key did. */
   say: (says: string) => void,
@@ -56,6 +59,10 @@ export const useEdits = (
   const [steps, setSteps] = useState<Steps<WrittenStep>>(NO_STEPS);
   const [asking, setAsking] = useState<Asking | null>(null);
   const block = blockOf(selection);
+  const weekOfCursor = (): Chosen => {
+    const day = standingAt(sheet, selection.cursor)?.column.day;
+    return day === undefined ? plainSteps([]) : copiedWeek(whole, day);
+  };
   const ask = (title: string, usualReason: string, chosen: Chosen): void =>
     setAsking({ title, usualReason, chosen, stepsAfter: (step) => withStep(steps, step) });
   const askStep = (title: string, turn: ReturnType<typeof takeBack<WrittenStep>>, which: keyof WrittenStep): void => {
@@ -78,8 +85,7 @@ export const useEdits = (
     fill: () => ask('Fill right', 'filled right on the sheet', filledCells(sheet, block)),
     leaveOut: () => ask('Leave out', 'left out on the sheet', changedCells(sheet, block, { kind: 'leave out' })),
     takeOff: () => ask('Back to the programme', 'back to the programme', takenBackCells(sheet, block)),
-    copyWeek: () =>
-      ask('Copy this week into the next', 'week copied on the sheet', copiedWeek(sheet, selection.cursor.column)),
+    copyWeek: () => ask('Copy this week into the next', 'week copied on the sheet', weekOfCursor()),
     undo: () => askStep('Take back what was written', takeBack(steps), 'before'),
     redo: () => askStep('Write it again', doAgain(steps), 'after'),
     onCopy: (event) => {

@@ -40,8 +40,13 @@ export interface Range {
   };
 }
 
+/** How far a range that begins at a place may reach towards another. */
+export type Reach = (anchor: Place, towards: Place) => Place;
+
+const ANYWHERE: Reach = (_, towards) => towards;
+
 /** A range of a grid, by keyboard and by mouse. A finger scrolls, and opens what it taps. */
-export const useRange = (start: Place, onOpen: () => void, onMove: () => void): Range => {
+export const useRange = (start: Place, onOpen: () => void, onMove: () => void, reach = ANYWHERE): Range => {
   const [selection, select] = useState<Selection>(() => onePlace(start));
   const isDragging = useRef(false);
   const cursor = useRef(selection.cursor);
@@ -50,6 +55,7 @@ export const useRange = (start: Place, onOpen: () => void, onMove: () => void): 
     select(next);
     onMove();
   };
+  const extend = (place: Place): void => moveTo(extendedTo(selection, reach(selection.anchor, place)));
   return {
     selection,
     moveTo,
@@ -59,11 +65,12 @@ export const useRange = (start: Place, onOpen: () => void, onMove: () => void): 
         const place = placeOf(event.target);
         if (!place || event.button !== 0) return;
         isDragging.current = event.pointerType === 'mouse';
-        moveTo(event.shiftKey ? extendedTo(selection, place) : onePlace(place));
+        if (event.shiftKey) extend(place);
+        else moveTo(onePlace(place));
       },
       onPointerOver: (event) => {
         const place = isDragging.current && event.buttons === 1 ? placeOf(event.target) : null;
-        if (place && !isSamePlace(place, cursor.current)) moveTo(extendedTo(selection, place));
+        if (place && !isSamePlace(place, cursor.current)) extend(place);
       },
       onPointerUp: () => {
         isDragging.current = false;
