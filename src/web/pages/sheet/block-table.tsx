@@ -34,6 +34,10 @@ const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow 
   );
 };
 
+/** A lift may stand in a session twice, on two tracks. */
+const nameOf = ({ exercise, cells }: SheetRow): string =>
+  `${exercise} ${cells.find((cell) => cell !== null)?.track ?? ''}`;
+
 const isDrill = ({ cells }: SheetRow): boolean => cells.find((cell) => cell !== null)?.kind === 'drill';
 
 const ExerciseRow = ({ block, cursor, chosen, row, at }: Where & { readonly row: SheetRow; readonly at: number }) => (
@@ -125,12 +129,7 @@ export const BlockTable = ({ handlers, ...where }: BlockTableProps) => {
         <tbody>
           <Heads {...where} />
           {block.rows.map((row, at) => (
-            <ExerciseRow // A lift may stand in a session twice, on two tracks.
-              key={`${at} ${row.exercise}`}
-              {...where}
-              row={row}
-              at={block.top + at + 1}
-            />
+            <ExerciseRow key={nameOf(row)} {...where} row={row} at={block.top + at + 1} />
           ))}
           <LeftOut block={block} />
         </tbody>

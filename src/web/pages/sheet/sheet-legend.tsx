@@ -2,12 +2,13 @@ import styles from './panel.module.css';
 
 /** What the signs of the grid mean, and its keys. */
 export const SheetLegend = ({ unit }: { readonly unit: string }) => (
-  <details className={`${styles['legend'] ?? ''} on-screen`}>
-    <summary>Loads in {unit} as the machine shows them, planned over done. Signs and keys</summary>
+  <details className={styles['legend']}>
+    <summary>Signs and keys</summary>
     <p>
-      After the point, effort as RPE; ● unread note, ○ read; hurt: discomfort of 10, with its side. Pale blue can be
-      issued; hatched was called off; barred was not heard; a dotted line under what was written for its day; a full
-      line under what was done otherwise than planned. ↑ goes up when it is signed; ⊤ is held by a limit.
+      Loads in {unit} as the machine shows them. Planned over done; after the point, effort as RPE; ● unread note, ○
+      read; hurt: discomfort of 10, with its side. Pale blue can be issued; hatched was called off; barred was not
+      heard; a dotted line under what was written for its day; a full line under what was done otherwise than planned. ↑
+      goes up when it is signed; ⊤ is held by a limit.
     </p>
     <p>
       Arrows move, from block to block too, with <kbd>Ctrl</kbd> to the next cell of a session, with <kbd>Shift</kbd>{' '}

@@ -123,9 +123,11 @@ export const Sheet = ({ sheet: whole }: { readonly sheet: SheetWindow }) => {
       ) : null}
       <Top sheet={whole} edits={edits} onIssue={() => setOpen('issue')} />
       <SheetGrid sheet={sheet} range={range} edits={edits} onOpen={() => setOpen('cell')} onType={write} />
-      <Over {...shown} onTurn={() => range.moveTo(onePlace(shown.turn()))} />
+      <div className={`${styles['below'] ?? ''} on-screen`}>
+        <Over {...shown} onTurn={() => range.moveTo(onePlace(shown.turn()))} />
+        <SheetLegend unit={sheet.unit} />
+      </div>
       <output className={`${styles['said'] ?? ''} on-screen`}>{said}</output>
-      <SheetLegend unit={sheet.unit} />
       <Opened
         open={edits.asking ? null : open}
         sheet={sheet}
@@ -160,7 +162,7 @@ const Asked = ({ sheet, edits, onWritten }: AskedProps) =>
 
 const Over = ({ over, showsOver, onTurn }: Pick<Shown, 'over' | 'showsOver'> & { readonly onTurn: () => void }) =>
   over.length === 0 ? null : (
-    <p className={`${styles['over'] ?? ''} on-screen`}>
+    <p className={styles['over']}>
       <Button kind="link" onPress={onTurn}>
         {showsOver ? 'Fold away what comes no more' : 'Show what comes no more'}
       </Button>
