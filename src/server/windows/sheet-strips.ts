@@ -6,18 +6,29 @@ import type { Fact } from '#domain/fact.ts';
 import type { Road } from '#domain/road.ts';
 import type { SheetStrip } from '#contract/windows/sheet-window.ts';
 import { cardOf } from './sheet-cell.ts';
+import { ramps, setAside, spaceWalks, tests, unreadNotes } from './sheet-fact-strips.ts';
 
 type Adjust = Extract<Decision, { readonly kind: 'adjust' }>;
 type Span = SheetStrip['spans'][number];
 
 /** What lies over several sessions: phases, easier weeks, restrictions, machines out, calibrations. */
-export const sheetStrips = (known: Known, road: Road, from: Day, to: Day): readonly SheetStrip[] =>
+export const sheetStrips = (
+  known: Known,
+  road: Road,
+  today: Day,
+  { from, to }: { readonly from: Day; readonly to: Day },
+): readonly SheetStrip[] =>
   [
     { label: 'Phase', spans: phases(road) },
+    { label: 'Ramps', spans: ramps(road, today, to) },
     { label: 'Restriction', spans: restrictions(known, to) },
     { label: 'Held or backed off', spans: adjustments(known, to) },
     { label: 'Machine out', spans: machinesOut(known, to) },
     { label: 'Calibration', spans: calibrations(known) },
+    { label: 'Space walk', spans: spaceWalks(known) },
+    { label: 'Set aside', spans: setAside(known) },
+    { label: 'Tests', spans: tests(known) },
+    { label: 'Unread notes', spans: unreadNotes(known) },
   ]
     .map(({ label, spans }) => ({ label, spans: spans.flatMap((span) => within(span, from, to)) }))
     .filter(({ spans }) => spans.length > 0);
@@ -84,14 +95,18 @@ const together = (adjusts: readonly Adjust[]): readonly (readonly [Adjust, ...Ad
 const isSeenInItsCell = ({ change, from, until }: Adjust): boolean =>
   from === until && (change.kind === 'as written' || change.kind === 'leave out');
 
+const SAID: Readonly<Partial<Record<Adjust['change']['kind'], string>>> = {
+  hold: 'held',
+  'leave out': 'left out',
+};
+
 /** A back-off happens on its day; everything else lasts. */
 const adjustmentSpan = (alike: readonly [Adjust, ...Adjust[]], to: Day): Span => {
   const { change, from, until, reason } = alike[0];
   const tracks = [...new Set(alike.map(({ track }) => track))].join(', ');
   if (change.kind === 'back off')
     return { ...bar(from, from, `${tracks} backed off: ${reason}`, 'caution'), shape: 'mark' };
-  const says =
-    change.kind === 'hold' ? 'held' : change.kind === 'as written' ? `as written, ${change.line}` : change.kind;
+  const says = change.kind === 'as written' ? `as written, ${change.line}` : (SAID[change.kind] ?? change.kind);
   return bar(from, until ?? to, `${tracks} ${says}: ${reason}`, 'caution');
 };
 

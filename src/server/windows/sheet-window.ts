@@ -23,7 +23,7 @@ export const sheetWindow = (snapshot: Snapshot, known: Known, road: Road): Sheet
     today,
     upTo: snapshot.upTo,
     columns: cards.map((card) => sheetColumn(card, today)),
-    strips: cards.length > 0 ? sheetStrips(known, { ...road, cards }, from, to) : [],
+    strips: cards.length > 0 ? sheetStrips(known, { ...road, cards }, today, { from, to }) : [],
     groups: sheetGroups(known, road, cards, today),
     canIssue: daysToIssue(road),
     unit: cards.flatMap((card) => liftsOf(cardOf(card)).map((item) => item.unit))[0] ?? 'lb',

@@ -13,6 +13,8 @@ interface Where {
   readonly cursor: Place;
   /** The range, where it is more than one cell. */
   readonly chosen: Block | null;
+  /** In which the loads of the sheet are. */
+  readonly unit: string;
 }
 
 const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow }) => {
@@ -40,7 +42,14 @@ const nameOf = ({ exercise, cells }: SheetRow): string =>
 
 const isDrill = ({ cells }: SheetRow): boolean => cells.find((cell) => cell !== null)?.kind === 'drill';
 
-const ExerciseRow = ({ block, cursor, chosen, row, at }: Where & { readonly row: SheetRow; readonly at: number }) => (
+const ExerciseRow = ({
+  block,
+  cursor,
+  chosen,
+  unit,
+  row,
+  at,
+}: Where & { readonly row: SheetRow; readonly at: number }) => (
   <tr className={join(styles['row'], isDrill(row) && styles['drill'])}>
     <th scope="row" className={styles['exercise']}>
       <Link href={`/lift/${row.exercise}`} title={`${row.name}, all people`}>
@@ -54,6 +63,7 @@ const ExerciseRow = ({ block, cursor, chosen, row, at }: Where & { readonly row:
         place={`${at}:${index}`}
         cell={row.cells[index] ?? null}
         name={row.name}
+        unit={unit}
         isToday={index === block.today}
         isCursor={cursor.row === at && cursor.column === index}
         isChosen={chosen !== null && holds(chosen, { row: at, column: index })}

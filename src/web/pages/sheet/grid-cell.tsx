@@ -71,7 +71,7 @@ const Parts = ({ of }: { readonly of: string }) =>
     </span>
   ));
 
-const Marks = ({ column, cell }: ContentProps) => (
+const Marks = ({ column, cell }: Omit<ContentProps, 'unit'>) => (
   <>
     {cell.isWritten ? <span className="unseen">, written for this day</span> : null}
     {cell.raise && !column.past ? (
@@ -92,14 +92,23 @@ const Marks = ({ column, cell }: ContentProps) => (
 interface ContentProps {
   readonly column: SheetColumn;
   readonly cell: SheetCell;
+  /** In which the loads of the sheet are. */
+  readonly unit: string;
 }
 
+/** A load in another unit than the rest of the sheet says so: somebody trains at another machine. */
+const Unit = ({ cell, usual }: { readonly cell: SheetCell; readonly usual: string }) =>
+  cell.kind === 'lift' && cell.unit !== '' && cell.unit !== usual && cell.sets.length > 0 ? (
+    <span className={styles['unit']}> {cell.unit}</span>
+  ) : null;
+
 /** Planned over done, in few words on the screen. */
-export const Content = ({ column, cell, isInFull = false }: ContentProps & { readonly isInFull?: boolean }) => (
+export const Content = ({ column, cell, unit, isInFull = false }: ContentProps & { readonly isInFull?: boolean }) => (
   <>
     <Note note={cell.note} />
     <span className={join(styles['planned'], cell.isWritten && styles['written'])} title={cell.planned}>
       <InFewWords few={isInFull ? cell.planned : cell.short.planned} full={cell.planned} />
+      <Unit cell={cell} usual={unit} />
       <Marks column={column} cell={cell} />
     </span>
     {cell.done === null ? (
@@ -122,6 +131,7 @@ export interface GridCellProps {
   readonly place: string;
   readonly cell: SheetCell | null;
   readonly name: string;
+  readonly unit: string;
   readonly isToday: boolean;
   readonly isCursor: boolean;
   /** Within a range of several cells. */
@@ -129,7 +139,7 @@ export interface GridCellProps {
 }
 
 /** Planned over done. Kept as drawn while a key moves the cursor elsewhere: a sheet has hundreds. */
-export const GridCell = memo(({ column, place, cell, name, isToday, isCursor, isChosen }: GridCellProps) => (
+export const GridCell = memo(({ column, place, cell, name, unit, isToday, isCursor, isChosen }: GridCellProps) => (
   <td
     data-place={place}
     tabIndex={isCursor ? 0 : -1}
@@ -140,7 +150,11 @@ export const GridCell = memo(({ column, place, cell, name, isToday, isCursor, is
       <span className="unseen">
         {name}, {shortDate(column.day)}, {stateOf(column)}:{' '}
       </span>
-      {cell ? <Content column={saidInHead(column)} cell={cell} /> : <span className="unseen">not in this session</span>}
+      {cell ? (
+        <Content column={saidInHead(column)} cell={cell} unit={unit} />
+      ) : (
+        <span className="unseen">not in this session</span>
+      )}
     </span>
   </td>
 ));

@@ -18,9 +18,15 @@ const StripLine = ({ strip: { label, spans } }: { readonly strip: SheetStrip }) 
   </p>
 );
 
-const Cell = ({ column, cell }: { readonly column: SheetColumn; readonly cell: SheetCell | null }) => (
+interface CellProps {
+  readonly column: SheetColumn;
+  readonly cell: SheetCell | null;
+  readonly unit: string;
+}
+
+const Cell = ({ column, cell, unit }: CellProps) => (
   <td className={join(styles['cell'], column.outcome === 'called off' && styles['calledoff'])}>
-    {cell ? <Content column={saidInHead(column)} cell={cell} isInFull /> : null}
+    {cell ? <Content column={saidInHead(column)} cell={cell} unit={unit} isInFull /> : null}
   </td>
 );
 
@@ -31,7 +37,12 @@ const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow 
   </td>
 );
 
-const PrintedGroup = ({ block: { label, columns, rows, leftOut } }: { readonly block: SheetBlock }) => (
+interface PrintedGroupProps {
+  readonly block: SheetBlock;
+  readonly unit: string;
+}
+
+const PrintedGroup = ({ block: { label, columns, rows, leftOut }, unit }: PrintedGroupProps) => (
   <table className={styles['group']}>
     <thead>
       <tr>
@@ -58,7 +69,7 @@ const PrintedGroup = ({ block: { label, columns, rows, leftOut } }: { readonly b
         <tr key={`${row.exercise} ${row.cells.find((cell) => cell !== null)?.track ?? ''}`}>
           <th scope="row">{row.name}</th>
           {columns.map((column, at) => (
-            <Cell key={column.day} column={column} cell={row.cells[at] ?? null} />
+            <Cell key={column.day} column={column} cell={row.cells[at] ?? null} unit={unit} />
           ))}
           <Margin row={row} />
         </tr>
@@ -79,7 +90,7 @@ export const PrintedSheet = ({ sheet }: { readonly sheet: SheetWindow }) => (
       <StripLine key={strip.label} strip={strip} />
     ))}
     {blocksOf(sheet).map((block) => (
-      <PrintedGroup key={block.label} block={block} />
+      <PrintedGroup key={block.label} block={block} unit={sheet.unit} />
     ))}
     <p className={styles['legend']}>
       Loads in {sheet.unit} as the machine shows them. Planned over done; after the point, effort as RPE; ● unread note,

@@ -69,6 +69,7 @@ export const SheetGrid = (props: SheetGridProps) => {
           key={block.label}
           block={block}
           cursor={cursor}
+          unit={sheet.unit}
           chosen={blockAtRow(sheet, cursor.row) === block ? chosen : null}
           handlers={{ onKeyDown, onCopy: edits.onCopy, onPaste: edits.onPaste, ...range.pointing }}
         />

@@ -125,6 +125,7 @@ export const Sheet = ({ sheet: whole }: { readonly sheet: SheetWindow }) => {
       <SheetGrid sheet={sheet} range={range} edits={edits} onOpen={() => setOpen('cell')} onType={write} />
       <div className={`${styles['below'] ?? ''} on-screen`}>
         <Over {...shown} onTurn={() => range.moveTo(onePlace(shown.turn()))} />
+        <Copies sheet={whole} />
         <SheetLegend unit={sheet.unit} />
       </div>
       <output className={`${styles['said'] ?? ''} on-screen`}>{said}</output>
@@ -176,6 +177,16 @@ interface ToolsProps {
   readonly onIssue: () => void;
 }
 
+/** The sheet elsewhere: in a spreadsheet, on paper. */
+const Copies = ({ sheet }: { readonly sheet: SheetWindow }) => (
+  <div className={styles['tools']}>
+    <CopyTable sheet={sheet} />
+    <Button kind="link" onPress={() => window.print()}>
+      Print the sheet
+    </Button>
+  </div>
+);
+
 /** What holds for all sessions, and what is done with them. */
 const Top = (props: ToolsProps) => (
   <div className={styles['top']}>
@@ -184,7 +195,7 @@ const Top = (props: ToolsProps) => (
   </div>
 );
 
-const Tools = ({ sheet, edits, onIssue }: ToolsProps) => (
+const Tools = ({ edits, onIssue }: ToolsProps) => (
   <div className={`${styles['tools'] ?? ''} on-screen`}>
     <Button kind="main" onPress={onIssue}>
       Issue cards
@@ -194,10 +205,6 @@ const Tools = ({ sheet, edits, onIssue }: ToolsProps) => (
     </Button>
     <Button kind="link" onPress={edits.undo}>
       Take back
-    </Button>
-    <CopyTable sheet={sheet} />
-    <Button kind="link" onPress={() => window.print()}>
-      Print the sheet
     </Button>
   </div>
 );
