@@ -10,9 +10,9 @@ import { cardOf } from './sheet-cell.ts';
 import { sheetGroups } from './sheet-rows.ts';
 import { sheetStrips } from './sheet-strips.ts';
 
-const DAYS_BACK = 28;
-/** Two weeks with today: as far as cards can be issued. */
-const DAYS_AHEAD = 13;
+const DAYS_BACK = 21;
+/** Two weeks with today can be issued; the third is expected, so that a fill or a copied week has a place to go. */
+const DAYS_AHEAD = 20;
 
 export const sheetWindow = (snapshot: Snapshot, known: Known, road: Road): SheetWindow => {
   const { today } = snapshot;

@@ -103,7 +103,7 @@ const LeftOut = ({ block }: { readonly block: SheetBlock }) =>
 
 const slotsOf = ({ before, columns, after }: SheetBlock): number => before + columns.length + after;
 
-/** Opens at today: four weeks back would fill a narrow screen. One session before it stays in sight. */
+/** Opens at today: three weeks back would fill a narrow screen. One session before it stays in sight. */
 const useTodayInView = ({ today, columns }: SheetBlock) => {
   const frame = useRef<HTMLDivElement>(null);
   useEffect(() => {
