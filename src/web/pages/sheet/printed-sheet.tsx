@@ -83,7 +83,7 @@ const PrintedGroup = ({ block: { label, columns, rows, leftOut }, unit }: Printe
   </table>
 );
 
-/** The sheet on paper: sixteen rows on one side of A4, lying. */
+/** The sheet on paper: A4, lying; a kind of day stays on one side. */
 export const PrintedSheet = ({ sheet }: { readonly sheet: SheetWindow }) => (
   <div className={styles['sheet']}>
     {sheet.strips.map((strip) => (
