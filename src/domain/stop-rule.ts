@@ -4,7 +4,7 @@ import type { BreathingRule } from './fact.ts';
 export const STOP_RULE = {
   signs:
     'chest discomfort, a racing or uneven pulse, dizziness or faintness, a numb hand or foot, weakness, sudden, spreading or night pain, or pain of 7 or more',
-  thenDo: 'tell a crewmate; use the on-board medical procedure; report at the next contact',
+  thenDo: 'tell a crewmate or whoever supervises; use the medical procedure of the place; report at the next contact',
   lesserPain: 'Pain 5–6: stop that exercise. Pain 3–4: hold the load.',
 } as const;
 
