@@ -11,7 +11,7 @@ import { ramps, setAside, spaceWalks, tests, unreadNotes } from './sheet-fact-st
 type Adjust = Extract<Decision, { readonly kind: 'adjust' }>;
 type Span = SheetStrip['spans'][number];
 
-/** What lies over several sessions: phases, easier weeks, restrictions, machines out, calibrations. */
+/** What lies over several sessions, or happened between them: phases and restrictions, tests and unread notes. */
 export const sheetStrips = (
   known: Known,
   road: Road,

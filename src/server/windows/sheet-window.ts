@@ -73,5 +73,5 @@ const whyEmpty = (known: Known, road: Road): string => {
   if (!isOurs(known)) return `${known.name} belongs to another team: only machines and minutes are shared.`;
   if (!known.mission) return `${known.name} has no mission yet: assign one, and the flight programme can begin.`;
   if (followedBy(known).length === 0) return `${known.name} follows no programme yet: choose one under Programmes.`;
-  return road.gaps[0]?.says ?? 'No session lies between four weeks ago and two weeks from now.';
+  return road.gaps[0]?.says ?? 'No session lies between three weeks ago and three weeks from now.';
 };

@@ -106,13 +106,16 @@ const EXAMPLES = {
   drill: 'Write it as 3 × 10, rest 1:00; 3 × 30 s; 5 × 8 × 7 s/3 s @ 100 % CF, rest 2:30.',
 } as const;
 
+const whyNot = ({ past, state }: SheetColumn): string => {
+  if (past) return 'This day is past: it stands as it was issued and done.';
+  return state === 'issued'
+    ? 'This card is issued and stands as it was signed. Write a session ahead that can still be issued.'
+    : 'This session has no line to write here. Open the cell with Enter: it says why.';
+};
+
 /** Why what stands under the cursor is not to be written. */
 export const CannotWrite = ({ column }: { readonly column: SheetColumn }) => (
   <div className={join(styles['bar'], 'on-screen')}>
-    <output>
-      {column.past
-        ? 'This day is past: it stands as it was issued and done.'
-        : 'This card is issued and stands as it was signed. Write a session ahead that can still be issued.'}
-    </output>
+    <output>{whyNot(column)}</output>
   </div>
 );
