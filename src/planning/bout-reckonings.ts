@@ -175,37 +175,32 @@ export type HarnessGivens = {
 };
 const HARNESS_GIVENS = ['set load', 'speed on the ground', 'cap of the day', 'slope of the factor'] as const;
 
-export const RUN_UNDER_HARNESS = reckoning<HarnessGivens>('running speed under the harness', HARNESS_GIVENS)
-  .cell('effective load', effectiveLoad, 'set load')
-  .cell('share of the net cost left', runningCostFactor, 'effective load')
-  .cell('speed of the same effort', sameEffortSpeed, 'speed on the ground', 'share of the net cost left')
-  .cell('highest speed allowed', cappedSpeed, 'cap of the day', 'speed on the ground')
-  .cell('speed to start with', startSpeed, 'speed of the same effort', 'highest speed allowed')
-  .cell('belt to start with', beltKilometresPerHour, 'speed to start with')
-  .cell('load that keeps the effort', loadForSpeed, 'speed on the ground', 'speed to start with', 'slope of the factor')
-  .cell(
-    'time that keeps the effort',
-    timeForSpeed,
-    'speed on the ground',
-    'share of the net cost left',
-    'speed to start with',
-  );
+/** Running and walking under a harness are reckoned alike; only the share of their cost that is left differs. */
+const underHarness = (name: string, costFactor: typeof runningCostFactor | typeof walkingCostFactor) =>
+  reckoning<HarnessGivens>(name, HARNESS_GIVENS)
+    .cell('effective load', effectiveLoad, 'set load')
+    .cell('share of the net cost left', costFactor, 'effective load')
+    .cell('speed of the same effort', sameEffortSpeed, 'speed on the ground', 'share of the net cost left')
+    .cell('highest speed allowed', cappedSpeed, 'cap of the day', 'speed on the ground')
+    .cell('speed to start with', startSpeed, 'speed of the same effort', 'highest speed allowed')
+    .cell('belt to start with', beltKilometresPerHour, 'speed to start with')
+    .cell(
+      'load that keeps the effort',
+      loadForSpeed,
+      'speed on the ground',
+      'speed to start with',
+      'slope of the factor',
+    )
+    .cell(
+      'time that keeps the effort',
+      timeForSpeed,
+      'speed on the ground',
+      'share of the net cost left',
+      'speed to start with',
+    );
 
-export const WALK_UNDER_HARNESS = reckoning<HarnessGivens>('walking speed under the harness', HARNESS_GIVENS)
-  .cell('effective load', effectiveLoad, 'set load')
-  .cell('share of the net cost left', walkingCostFactor, 'effective load')
-  .cell('speed of the same effort', sameEffortSpeed, 'speed on the ground', 'share of the net cost left')
-  .cell('highest speed allowed', cappedSpeed, 'cap of the day', 'speed on the ground')
-  .cell('speed to start with', startSpeed, 'speed of the same effort', 'highest speed allowed')
-  .cell('belt to start with', beltKilometresPerHour, 'speed to start with')
-  .cell('load that keeps the effort', loadForSpeed, 'speed on the ground', 'speed to start with', 'slope of the factor')
-  .cell(
-    'time that keeps the effort',
-    timeForSpeed,
-    'speed on the ground',
-    'share of the net cost left',
-    'speed to start with',
-  );
+export const RUN_UNDER_HARNESS = underHarness('running speed under the harness', runningCostFactor);
+export const WALK_UNDER_HARNESS = underHarness('walking speed under the harness', walkingCostFactor);
 
 /** `set pull` is what was chosen after limits and rounding. */
 export const HARNESS_PULL = reckoning<{
