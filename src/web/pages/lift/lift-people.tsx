@@ -2,13 +2,14 @@ import { useEffect, useState, type FocusEvent, type KeyboardEvent, type ReactNod
 import { Link, useLocation } from 'wouter';
 import type { LiftPerson, LiftSession, LiftWindow } from '#contract/windows/lift-window.ts';
 import { onePlace, selectionAfter, type Bounds } from '../../parts/block/selection.ts';
+import { writeTabSeparated } from '../../parts/block/tab-separated.ts';
 import { Button } from '../../parts/button.tsx';
+import { CopyButton } from '../../parts/copy-button.tsx';
 import { useShortcut } from '../../parts/shortcut.ts';
 import { startAt } from '../sheet/use-range.ts';
 import { WriteLine } from '../sheet/write-line.tsx';
-import { CopyLift } from './copy-lift.tsx';
 import { LiftRow, NEAR } from './lift-row.tsx';
-import { columnsOf } from './lift-columns.ts';
+import { columnsOf, liftRows } from './lift-columns.ts';
 import styles from './lift.module.css';
 
 /** The next session of somebody that can still be written. */
@@ -58,7 +59,7 @@ export const LiftPeople = ({ lift }: { readonly lift: LiftWindow }) => {
       {isWriting && person ? <Writing lift={lift} person={person} onClose={close} /> : null}
       <LiftTable lift={lift} at={at} onKeyDown={onKeyDown} onRow={(row) => (row === at ? undefined : moveTo(row))} />
       <div className={`${styles['tools'] ?? ''} on-screen`}>
-        <CopyLift lift={lift} />
+        <CopyButton text={() => writeTabSeparated(liftRows(lift))}>Copy as a table</CopyButton>
         <Button onPress={() => window.print()}>Print</Button>
         <span className="soft small">
           <kbd>↑</kbd> <kbd>↓</kbd> between people, <kbd>Enter</kbd> opens the sheet at this lift, <kbd>E</kbd> writes

@@ -3,9 +3,10 @@ import { useSearchParams } from 'wouter';
 import type { SheetWindow } from '#contract/windows/sheet-window.ts';
 import { broughtWithin, isOnePlace, onePlace, type Place } from '../../parts/block/selection.ts';
 import { Button } from '../../parts/button.tsx';
+import { CopyButton } from '../../parts/copy-button.tsx';
 import { useShortcut } from '../../parts/shortcut.ts';
 import { CellsDialog } from './cells-dialog.tsx';
-import { CopyTable } from './copy-table.tsx';
+import { sheetAsText } from './copy-text.ts';
 import { boundsOf, firstPlace, placeOfLift, standingAt, type Standing } from './grid-places.ts';
 import { Opened, type Open } from './opened.tsx';
 import { SheetGrid } from './sheet-grid.tsx';
@@ -180,7 +181,9 @@ interface ToolsProps {
 /** The sheet elsewhere: in a spreadsheet, on paper. */
 const Copies = ({ sheet }: { readonly sheet: SheetWindow }) => (
   <div className={styles['tools']}>
-    <CopyTable sheet={sheet} />
+    <CopyButton kind="link" text={() => sheetAsText(sheet)}>
+      Copy as a table
+    </CopyButton>
     <Button kind="link" onPress={() => window.print()}>
       Print the sheet
     </Button>
