@@ -62,6 +62,28 @@ test('less than planned is what counts next, and coming back from it is a raise'
   expect(modes.bouts(onFlightDay(7))).toMatchObject({ harness: { increments: 45 }, raises: [] });
 });
 
+// Of 80 kg: 45 kg are 0.5625; three hundredths less are 42.6 kg.
+test.each([
+  [3, 45],
+  [5, 43],
+])('less than planned counts where it hurt as well: with discomfort of %i the next day pulls %i', (score, next) => {
+  const modes = runner(5);
+  modes.livePieces(6, 6, {
+    hurts: [{ site: 'hip', score }],
+    piece: (result) => ({ ...result, harness: entered('45', 'kg') }),
+  });
+  expect(modes.bouts(onFlightDay(7))).toMatchObject({ harness: { increments: next }, raises: [] });
+});
+
+test('a step back never pulls harder than the little that was in use', () => {
+  const modes = runner(5);
+  modes.livePieces(6, 6, { piece: (result) => ({ ...result, harness: entered('25', 'kg') }) });
+  expect(pull(modes, 7)).toBe(25);
+  modes.livePieces(7, 7, { hurts: [{ site: 'hip', score: 5 }] });
+  modes.livePieces(8, 8);
+  expect(pull(modes, 9)).toBe(25);
+});
+
 test.each<readonly [BodySite, number, number]>([
   ['shoulder', 2, 54],
   ['shoulder', 3, 52],

@@ -32,13 +32,14 @@ export const takeHarnessRaise = (
   state.lastStepOn = signed.on;
 };
 
-/** Nobody runs under less of the body's weight than this. */
+/** Steps back end at this part of the body's weight; who pulled less than that stays there. Our own design. */
 const LEAST_SHARE = 0.4;
 
 /** One step back at once: down needs no signature, and what was signed before holds no more. */
 export const takeHarnessBack = (context: PlanContext, state: HarnessState, on: Day, sequence: Sequence): void => {
   const { harnessStart, harnessStep } = context.known.house.policies;
-  state.share = Math.max(LEAST_SHARE, (state.share ?? harnessStart) - harnessStep);
+  const now = state.share ?? harnessStart;
+  state.share = Math.min(now, Math.max(LEAST_SHARE, now - harnessStep));
   state.earnedBy = [];
   state.lastStepOn = on;
   state.signedAfter = sequence;

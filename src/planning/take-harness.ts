@@ -49,9 +49,10 @@ export const takeHarnessResults = (
     const state = harnessState(progress, machine);
     const worst = worstIn(context, record.hurts, items);
     state.painHolds = worst !== 'go on';
+    // Less that was pulled counts whether it hurt or not; what hurt earns nothing.
+    takeDone(context, state, { record, trained, items });
     if (worst === 'step back') takeHarnessBack(context, state, trained.day, trained.sequence);
     if (worst !== 'go on') state.earnedBy = [];
-    else takeDone(context, state, { record, trained, items });
   }
 };
 
