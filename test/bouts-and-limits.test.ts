@@ -74,6 +74,29 @@ test('a part of capacity leaves endurance out, and caps the hand by its last gri
   expect(modes.drill(ON, 'hold').sets).toHaveLength(1);
 });
 
+test('where nobody tested the hand, or effort is capped too, the card says how much load the physician allows', () => {
+  const hand = { kind: 'site', site: 'hand', side: null } as const;
+  const load = { kind: 'load at most', load: entered('30', 'kg') } as const;
+  const untested = new Modes({ items: [drill(GRIP, { target: { kind: 'of greatest grip', of: 0.8 } })] });
+  untested.limited(load, hand, ON);
+  const both = limited();
+  both.limited(load, hand, ON);
+  both.limited({ kind: 'RPE at most', rpe: 5 }, hand, ON);
+  for (const modes of [untested, both]) {
+    expect(modes.drill(ON).sets.map((set) => set.force)).toEqual([null, null]);
+    expect(modes.drill(ON).says).toContain('limited by the physician: at most 30 kg');
+  }
+});
+
+test('a part of a grip that nobody knows is no force of nothing and none by feel: the drill is left out', () => {
+  const untested = new Modes({ items: [drill(GRIP, { target: { kind: 'of critical force', of: 0.8 } })] });
+  untested.limited({ kind: 'fraction at most', of: 0.5 }, { kind: 'all' }, ON);
+  expect(untested.leftOut(ON, 'grip')).toMatch(/limited by the physician to a part of capacity/);
+  for (const side of ['left', 'right'] as const)
+    untested.tested({ what: 'critical force', side, value: entered('200', 'N') });
+  expect(untested.leftOut(ON, 'grip')).toMatch(/limited by the physician to a part of capacity/);
+});
+
 test('watts of a treadmill are refused before anybody is sent to find them', () => {
   const modes = new Modes({ items: [bouts(RUN, times(1, 600, { kind: 'watts', watts: { least: 200, most: 200 } }))] });
   expect(modes.leftOut(BEFORE)).toMatch(/a treadmill is not set in watts/);

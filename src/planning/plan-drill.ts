@@ -42,7 +42,8 @@ export const planDrill = (context: PlanContext, progress: Progress, at: DrillAt)
   const { exercise, day, adjustments } = at;
   if (restrictionsOn(context, exercise, day).some(({ restriction: { limit } }) => limit.kind === 'forbidden'))
     return { kind: 'left out', says: 'left out: limited by the physician', gap: false };
-  if (isPartOfUnknown(context, at))
+  const forces = forcesOf(context, at, at.item.target, holdsOn(progress, at));
+  if (isPartOfUnknown(context, at, forces))
     return {
       kind: 'left out',
       says: 'left out: limited by the physician to a part of capacity, and no load stands on the card to take it from',
@@ -52,20 +53,29 @@ export const planDrill = (context: PlanContext, progress: Progress, at: DrillAt)
     return { kind: 'left out', says: 'left out: by agreement', gap: false };
   if (isBehindGate(context, at))
     return { kind: 'left out', says: leftOutBehind(nextGate(context.known, day)), gap: false };
-  return { kind: 'item', item: cardDrill(context, progress, at) };
+  return { kind: 'item', item: cardDrill(context, progress, at, forces) };
 };
 
-const loadsSaid = (context: PlanContext, { exercise, day, item }: DrillAt): readonly string[] =>
-  loadsLifts(item.machineKind)
-    ? restrictionsOn(context, exercise, day).flatMap(({ restriction: { limit } }) =>
+const holdsOn = (progress: Progress, { item, exercise, adjustments }: DrillAt): Holds => ({
+  state: pieceState(progress, item.track, null),
+  held: whyPieceHeld(progress, exercise.id, adjustments),
+});
+
+/** Does whoever is there choose how hard: a load, or a force that could not be told? */
+const isByFeel = ({ item: { machineKind, target } }: DrillAt, { left, right }: Forces): boolean =>
+  loadsLifts(machineKind) || (target !== null && !(left && right));
+
+const loadsSaid = (context: PlanContext, at: DrillAt, forces: Forces): readonly string[] =>
+  isByFeel(at, forces)
+    ? restrictionsOn(context, at.exercise, at.day).flatMap(({ restriction: { limit } }) =>
         limit.kind === 'load at most' ? [loadSays(limit)] : [],
       )
     : [];
 
 /** A part of a capacity is nothing that whoever is there could hold a load against. */
-const isPartOfUnknown = (context: PlanContext, { exercise, day, item }: DrillAt): boolean =>
-  loadsLifts(item.machineKind) &&
-  restrictionsOn(context, exercise, day).some(({ restriction: { limit } }) => limit.kind === 'fraction at most');
+const isPartOfUnknown = (context: PlanContext, at: DrillAt, forces: Forces): boolean =>
+  isByFeel(at, forces) &&
+  restrictionsOn(context, at.exercise, at.day).some(({ restriction: { limit } }) => limit.kind === 'fraction at most');
 
 /** Nobody who has not passed the gate before the bar takes one for sets that nobody loads, either. */
 const isBehindGate = ({ known }: PlanContext, { item, exercise, day }: DrillAt): boolean =>
@@ -77,13 +87,11 @@ const SIDES = ['left', 'right'] as const satisfies readonly Side[];
 /** Nobody reads a dynamometer finer [N]. */
 export const FORCE_STEP = 5;
 
-const cardDrill = (context: PlanContext, progress: Progress, at: DrillAt): CardDrill => {
+const cardDrill = (context: PlanContext, progress: Progress, at: DrillAt, forces: Forces): CardDrill => {
   const { exercise, machine, day } = at;
   const item = at.deload ? easierDrill(at.item, at.deload) : at.item;
-  const state = pieceState(progress, item.track, null);
-  const held = whyPieceHeld(progress, exercise.id, at.adjustments);
+  const { state, held } = holdsOn(progress, at);
   const sides: readonly (Side | null)[] = exercise.perSide ? SIDES : [null];
-  const forces = forcesOf(context, at, item.target, { state, held });
   const { says, reckoned } = forces;
   const reckonings = reckoned.map(({ filled }) => filled);
   return {
@@ -99,7 +107,7 @@ const cardDrill = (context: PlanContext, progress: Progress, at: DrillAt): CardD
     last: state.last,
     cues: [...exercise.cues, ...exercise.cautions],
     shouldFeel: capped(item.shouldFeel, effortCap(context, exercise, day)),
-    says: [...new Set([...restrictedSays(context, exercise, day), ...loadsSaid(context, at), ...says])],
+    says: [...new Set([...restrictedSays(context, exercise, day), ...loadsSaid(context, at, forces), ...says])],
     means: machine?.name ?? item.machineKind,
     sets: item.sets.flatMap(({ work, rest }) =>
       sides.map((side): CardDrillSet => ({ work, side, rest, force: side && forces[side] })),
