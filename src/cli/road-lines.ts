@@ -1,4 +1,4 @@
-import { addDays, isoOfDay, type Day } from '#units/day.ts';
+import { isoOfDay, type Day } from '#units/day.ts';
 import type { Fact } from '#domain/fact.ts';
 import type { Known } from '#domain/known.ts';
 import { showMissionDay } from '#domain/mission-day.ts';
@@ -11,7 +11,7 @@ const HOUR = 60;
 /** A whole road as text: phases with their days and hours, the tests that it asks for, what nobody has planned. */
 export const roadLines = (known: Known, today: Day, log: readonly Fact[]): readonly string[] => {
   const ends = roadEnds(known, today);
-  const layout = ends && roadLayout(known, derive(known, today, addDays(ends.last, 0)), log);
+  const layout = ends && roadLayout(known, derive(known, today, ends.last), log);
   if (!layout) return ['No road: there is no mission.'];
   const cards = layout.weeks.reduce((sum, week) => sum + sumOf(week.cards), 0);
   return [

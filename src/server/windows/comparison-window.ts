@@ -53,7 +53,7 @@ export const comparisonWindow = (snapshot: Snapshot, asked: ComparisonAsked): Co
     newer: before && newerThan(before, version),
     difference: programmeDifference(before ?? { name: version.name, phases: [] }, version, house.exercises),
     people: changed.map(({ known, comparison }) => comparedPerson(known, comparison, today)),
-    unchanged: unchanged.map(({ known, comparison }) => ({ ...who(known, comparison) })),
+    unchanged: unchanged.map(({ known, comparison }) => who(known, comparison)),
     totals: changeCounts(changed.flatMap(({ comparison }) => comparison.sessions)),
   };
 };

@@ -1,4 +1,4 @@
-import { addDays, type Day } from '#units/day.ts';
+import type { Day } from '#units/day.ts';
 import { BODY_SITES, LOOSE_KINDS, MACHINE_KINDS } from '#domain/catalogue.ts';
 import { raisesOf, type Card } from '#domain/card.ts';
 import { instant } from '#domain/identity.ts';
@@ -59,7 +59,7 @@ export const reMadeWindow = (snapshot: Snapshot, known: Known, asked: ReMaking):
   const problems = reMakingProblems(known, asked, snapshot.today);
   if (problems.length > 0) return { ...NOTHING, problems };
   const then = knownIfReMade(snapshot, known, asked);
-  const road = derive(then, snapshot.today, addDays(asked.day, 0));
+  const road = derive(then, snapshot.today, asked.day);
   const plan = planIssue(then, road, [asked.day]);
   const card = plan.cards[0]?.card ?? plannedOn(road, asked.day);
   if (!card) return { ...NOTHING, gaps: plan.refusals };

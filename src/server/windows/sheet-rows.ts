@@ -10,6 +10,7 @@ import type { SheetCell, SheetRow, SheetWindow } from '#contract/windows/sheet-w
 import { showEstimate } from './capacity-window.ts';
 import { itemLine } from './item-line.ts';
 import { cellName, cellsWritten } from '#actions/cell-change.ts';
+import { trackOfItem } from '#actions/cells-asked.ts';
 import { cardOf, sheetCell, type CellLines } from './sheet-cell.ts';
 
 interface Placed {
@@ -142,7 +143,7 @@ const linesOf = ({ known, written }: Looked, card: RoadCard, item: CardItem): Ce
 
 /** A session of the same day that had to leave the exercise out says so in its cell. */
 const leftOutCell = ({ known, written }: Looked, road: RoadCard, like: CardItem): SheetCell | null => {
-  const out = cardOf(road).leftOut.find(({ item }) => trackOf(known, item) === like.track);
+  const out = cardOf(road).leftOut.find(({ item }) => trackOfItem(known, item) === like.track);
   if (!out) return null;
   const isWritten = road.state !== 'issued' && written.has(cellName(like.track, road.day));
   return {
@@ -171,13 +172,6 @@ const leftOutCell = ({ known, written }: Looked, road: RoadCard, like: CardItem)
     piece: null,
     hasWorking: false,
   };
-};
-
-const trackOf = ({ house }: Known, item: CardItem['item']): CardItem['track'] | null => {
-  const items = [...house.programmes.values()].flatMap(({ phases }) =>
-    phases.flatMap(({ sessions }) => sessions.flatMap((session) => session.items)),
-  );
-  return items.find(({ id }) => id === item)?.track ?? null;
 };
 
 export const lastHere = ({ mission }: Known, { tracks }: Road, item: CardItem): string | null => {

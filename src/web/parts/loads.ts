@@ -1,5 +1,5 @@
 import { decimalOf } from '#units/entered.ts';
-import { kilogramsPer, type MassUnit } from '#units/mass.ts';
+import { STANDARD_GRAVITY } from '#units/gravity.ts';
 
 const decimalsOf = (increment: string): number => increment.split('.')[1]?.length ?? 0;
 
@@ -7,8 +7,8 @@ const decimalsOf = (increment: string): number => increment.split('.')[1]?.lengt
 export const showIncrements = (increments: number, increment: string): string =>
   (increments * (decimalOf(increment) ?? 0)).toFixed(decimalsOf(increment));
 
-export const kilogramsOfIncrements = (increments: number, increment: string, unit: MassUnit): number =>
-  increments * (decimalOf(increment) ?? 0) * kilogramsPer(unit);
+/** What a dynamometer in kilograms of force shows for a force [N]. */
+export const kilogramsOfForce = (force: number): string => (force / STANDARD_GRAVITY).toFixed(1);
 
 /** A number as typed: a decimal comma is a point, spaces around it do not matter. */
 export const asTyped = (text: string): string => text.trim().replace(',', '.');

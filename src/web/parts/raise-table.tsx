@@ -1,10 +1,9 @@
 import type { ReactNode } from 'react';
-import { STANDARD_GRAVITY } from '#units/gravity.ts';
 import type { Raise } from '#domain/raise.ts';
 import type { Problem } from '#contract/problem.ts';
 import { Field } from './field.tsx';
 import { Figure } from './figure.tsx';
-import { showChange, showFraction, showIncrements } from './loads.ts';
+import { kilogramsOfForce, showChange, showFraction, showIncrements } from './loads.ts';
 import { Table } from './table.tsx';
 import styles from './raise-table.module.css';
 
@@ -37,9 +36,7 @@ const changeText = ({ atTheBar, from, to, unit }: Raise): ReactNode => {
 
 /** What a dynamometer in kilograms of force would show. */
 const besideForce = ({ to, unit, increment }: Raise): ReactNode =>
-  unit === 'N' ? (
-    <div className="soft small">{((to * Number(increment)) / STANDARD_GRAVITY).toFixed(1)} kg of force</div>
-  ) : null;
+  unit === 'N' ? <div className="soft small">{kilogramsOfForce(to * Number(increment))} kg of force</div> : null;
 
 const Row = ({
   raise,

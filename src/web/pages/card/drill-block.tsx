@@ -1,7 +1,8 @@
 import type { CardDrill, CardDrillSet } from '#domain/card.ts';
 import { join } from '../../parts/join.ts';
+import { kilogramsOfForce } from '../../parts/loads.ts';
 import { Boxes } from './boxes.tsx';
-import { alikeWork, drillRest, kilogramsOfForce, pulsesOf, setCount, shouldFeel } from './piece-words.ts';
+import { alikeWork, drillRest, pulsesOf, setCount, shouldFeel } from './piece-words.ts';
 import { PulseStrip } from './pulse-strip.tsx';
 import { WhatToDo } from './what-to-do.tsx';
 import styles from './exercise.module.css';

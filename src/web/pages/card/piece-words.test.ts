@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CardBout, CardBouts, CardDrill, CardDrillSet } from '#domain/card.ts';
-import { boutTargets, drillRest, kilogramsOfForce, pulsesOf, runsOf, setCount, warmAndCool } from './piece-words.ts';
+import { boutTargets, drillRest, pulsesOf, runsOf, setCount, warmAndCool } from './piece-words.ts';
 
 const bout: CardBout = { seconds: 240, easy: 180, heartRate: [161, 175], watts: null, speed: 12.5, rpe: [7, 8] };
 const set: CardDrillSet = { work: { kind: 'pulses', count: 24, on: 3, off: 2 }, side: 'left', rest: 120, force: 135 };
@@ -34,10 +34,9 @@ test('warming up and cooling down are said where there are any', () => {
   );
 });
 
-test('a set is counted, held or drawn; a force stands in kilograms of force beside', () => {
+test('a set is counted, held or drawn', () => {
   expect(setCount(set)).toBe('× 24');
   expect(setCount({ ...set, work: { kind: 'hold', seconds: 40 } })).toBe('40 s');
-  expect(kilogramsOfForce(135)).toBe('13.8');
 });
 
 test('pulses are drawn only where all sets beat alike', () => {

@@ -2,7 +2,6 @@ import { showRange } from '#domain/asked-sets.ts';
 import type { CardBout, CardBouts, CardDrill, CardDrillSet } from '#domain/card.ts';
 import type { DrillWork } from '#domain/programme.ts';
 import { showSeconds } from '#domain/show-piece.ts';
-import { STANDARD_GRAVITY } from '#units/gravity.ts';
 
 /** A number that is set or held, with what it is of. */
 export interface Target {
@@ -63,9 +62,6 @@ export const alikeWork = ({ sets }: CardDrill): string | null => {
   const [first, ...others] = sets;
   return first && others.every((set) => setCount(set) === setCount(first)) ? setCount(first) : null;
 };
-
-/** What a dynamometer in kilograms of force shows for a force [N]. */
-export const kilogramsOfForce = (force: number): string => (force / STANDARD_GRAVITY).toFixed(1);
 
 /** Neighbours that are alike, and how many. */
 export interface Run<Part> {

@@ -1,6 +1,6 @@
 import type { ProgrammePhase } from '#domain/programme.ts';
+import { WEEKDAYS } from '../../parts/dates.ts';
 
-const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 const SHORT = 3;
 
 /** Before launch a week is one of the calendar, later it counts from launch or landing. */

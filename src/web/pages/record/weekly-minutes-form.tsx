@@ -1,13 +1,13 @@
 import { useState } from 'react';
 import type { Problem } from '#contract/problem.ts';
 import { isoOfDay } from '#units/day.ts';
+import { WEEKDAYS } from '../../parts/dates.ts';
 import { Field, Fields } from '../../parts/parts.ts';
 import { FactForm, useFactForm, type Build, type FormProps } from './fact-form.tsx';
 import { typedDay, typedDayOrNone, typedNumber } from './typed-values.ts';
 
 /** From Monday before launch, from launch day in flight: both are said. */
-const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
-const names = DAYS.map((_, place) => `minutes.${place}`);
+const names = WEEKDAYS.map((_, place) => `minutes.${place}`);
 
 /** An empty day has no minutes: nobody must type five noughts. */
 const minutesOf = (texts: readonly string[], problems: Problem[]): readonly number[] =>
@@ -17,7 +17,7 @@ const minutesOf = (texts: readonly string[], problems: Problem[]): readonly numb
 export function WeeklyMinutesForm({ person, house, correcting, onDone }: FormProps<'available'>) {
   const form = useFactForm(correcting, onDone);
   const [minutes, setMinutes] = useState<readonly string[]>(() =>
-    DAYS.map((_, place) => (correcting === null ? '' : String(correcting.minutes[place] ?? ''))),
+    WEEKDAYS.map((_, place) => (correcting === null ? '' : String(correcting.minutes[place] ?? ''))),
   );
   const [from, setFrom] = useState(isoOfDay(correcting?.from ?? house.today));
   const [until, setUntil] = useState(correcting && correcting.until !== null ? isoOfDay(correcting.until) : '');
@@ -32,7 +32,7 @@ export function WeeklyMinutesForm({ person, house, correcting, onDone }: FormPro
     <FactForm form={form} build={build} fields={['from', 'until', ...names]} correcting={correcting} onCancel={onDone}>
       <p>Minutes that this person has for training, set-up and stow with them. An empty day has none.</p>
       <Fields>
-        {DAYS.map((day, place) => (
+        {WEEKDAYS.map((day, place) => (
           <Field
             key={day}
             label={`${day}, day ${place + 1}`}

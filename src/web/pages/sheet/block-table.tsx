@@ -5,7 +5,7 @@ import { holds, type Block, type Place } from '../../parts/block/selection.ts';
 import { join } from '../../parts/join.ts';
 import { ColumnHead } from './column-head.tsx';
 import { GridCell } from './grid-cell.tsx';
-import type { SheetBlock } from './sheet-blocks.ts';
+import { nameOfRow, type SheetBlock } from './sheet-blocks.ts';
 import styles from './sheet.module.css';
 
 interface Where {
@@ -35,10 +35,6 @@ const Margin = ({ row: { lastHere, estimate, rule } }: { readonly row: SheetRow 
     </td>
   );
 };
-
-/** A lift may stand in a session twice, on two tracks. */
-const nameOf = ({ exercise, cells }: SheetRow): string =>
-  `${exercise} ${cells.find((cell) => cell !== null)?.track ?? ''}`;
 
 const isDrill = ({ cells }: SheetRow): boolean => cells.find((cell) => cell !== null)?.kind === 'drill';
 
@@ -139,7 +135,7 @@ export const BlockTable = ({ handlers, ...where }: BlockTableProps) => {
         <tbody>
           <Heads {...where} />
           {block.rows.map((row, at) => (
-            <ExerciseRow key={nameOf(row)} {...where} row={row} at={block.top + at + 1} />
+            <ExerciseRow key={nameOfRow(row)} {...where} row={row} at={block.top + at + 1} />
           ))}
           <LeftOut block={block} />
         </tbody>

@@ -3,7 +3,7 @@ import { shortDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
 import { stateOf } from './column-head.tsx';
 import { Content, saidInHead } from './grid-cell.tsx';
-import { blocksOf, type SheetBlock } from './sheet-blocks.ts';
+import { blocksOf, nameOfRow, type SheetBlock } from './sheet-blocks.ts';
 import styles from './printed-sheet.module.css';
 
 const StripLine = ({ strip: { label, spans } }: { readonly strip: SheetStrip }) => (
@@ -50,7 +50,7 @@ const PrintedGroup = ({ block: { label, columns, rows, leftOut }, unit }: Printe
           {label}
         </th>
         {columns.map((column) => (
-          <th key={column.day} scope="col">
+          <th key={`${column.day} ${column.card ?? ''}`} scope="col">
             <b>{shortDate(column.day)}</b> {column.missionDay}
             <span className={styles['state']}>
               {stateOf(column)}
@@ -66,10 +66,10 @@ const PrintedGroup = ({ block: { label, columns, rows, leftOut }, unit }: Printe
     </thead>
     <tbody>
       {rows.map((row) => (
-        <tr key={`${row.exercise} ${row.cells.find((cell) => cell !== null)?.track ?? ''}`}>
+        <tr key={nameOfRow(row)}>
           <th scope="row">{row.name}</th>
           {columns.map((column, at) => (
-            <Cell key={column.day} column={column} cell={row.cells[at] ?? null} unit={unit} />
+            <Cell key={`${column.day} ${column.card ?? ''}`} column={column} cell={row.cells[at] ?? null} unit={unit} />
           ))}
           <Margin row={row} />
         </tr>

@@ -69,6 +69,10 @@ export const blocksOf = (sheet: SheetWindow): readonly SheetBlock[] => {
   return blocks;
 };
 
+/** A lift may stand in a session twice, on two tracks. */
+export const nameOfRow = ({ exercise, cells }: SheetRow): string =>
+  `${exercise} ${cells.find((cell) => cell !== null)?.track ?? ''}`;
+
 /** The block that a row stands in; null outside the sheet. */
 export const blockAtRow = (sheet: SheetWindow, row: number): SheetBlock | null =>
   blocksOf(sheet).find(({ top, rows }) => row >= top && row <= top + rows.length) ?? null;

@@ -1,12 +1,13 @@
 import type { Entered } from '#units/entered.ts';
 import type { RoadEdge, WarmUpSet } from '#domain/programme.ts';
+import { asTyped } from '../../../parts/loads.ts';
 
 /** What is typed beside the grid, read into parts of a programme; null where it is none. */
 
 /** Decimal point or comma. */
 export const numberFrom = (text: string, least: number, most: number): number | null => {
   if (!/^\s*\d+([.,]\d+)?\s*$/.test(text)) return null;
-  const value = Number(text.replace(',', '.'));
+  const value = Number(asTyped(text));
   return value >= least && value <= most ? value : null;
 };
 
@@ -49,7 +50,7 @@ export const warmUpsText = (sets: readonly WarmUpSet[]): string =>
 
 /** An added load, such as 2.5: kept as it was typed. */
 export const decimalFrom = (text: string): Entered['text'] | null =>
-  numberFrom(text, 0.01, 500) === null ? null : text.trim().replace(',', '.');
+  numberFrom(text, 0.01, 500) === null ? null : asTyped(text);
 
 export const EDGE_KINDS = ['before launch', 'flight day', 'before landing', 'after landing'] as const;
 export type EdgeKind = (typeof EDGE_KINDS)[number];
