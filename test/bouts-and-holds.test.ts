@@ -316,6 +316,18 @@ test('an easier week has fewer bouts or a shorter one, as hard as ever, and move
   ]);
 });
 
+test('an easier week asks less of a hand: nine tenths of 80 % of 500 N', () => {
+  const deload = { everyWeeks: 2, fewerSets: 1, loadBy: 0.9 };
+  const modes = new Modes({ deload, items: [drill(GRIP, { target: { kind: 'of greatest grip', of: 0.8 } })] });
+  for (const side of ['left', 'right'] as const)
+    modes.tested({ what: 'greatest grip', side, value: entered('500', 'N') });
+  const forces = (day: number) => modes.drill(onFlightDay(day)).sets.map((set) => set.force);
+  expect([forces(2), forces(8)]).toEqual([
+    [400, 400],
+    [360, 360],
+  ]);
+});
+
 test('hands go up each by itself, by a test, and come down at once', () => {
   const pulses = { kind: 'pulses', count: 8, on: 7, off: 3 } as const;
   const modes = new Modes({

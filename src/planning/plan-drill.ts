@@ -42,7 +42,8 @@ export const planDrill = (context: PlanContext, progress: Progress, at: DrillAt)
   const { exercise, day, adjustments } = at;
   if (restrictionsOn(context, exercise, day).some(({ restriction: { limit } }) => limit.kind === 'forbidden'))
     return { kind: 'left out', says: 'left out: limited by the physician', gap: false };
-  const forces = forcesOf(context, at, at.item.target, holdsOn(progress, at));
+  const item = at.deload ? easierDrill(at.item, at.deload) : at.item;
+  const forces = forcesOf(context, at, item.target, holdsOn(progress, at));
   if (isPartOfUnknown(context, at, forces))
     return {
       kind: 'left out',
@@ -53,7 +54,7 @@ export const planDrill = (context: PlanContext, progress: Progress, at: DrillAt)
     return { kind: 'left out', says: 'left out: by agreement', gap: false };
   if (isBehindGate(context, at))
     return { kind: 'left out', says: leftOutBehind(nextGate(context.known, day)), gap: false };
-  return { kind: 'item', item: cardDrill(context, progress, at, forces) };
+  return { kind: 'item', item: cardDrill(context, progress, { ...at, item }, forces) };
 };
 
 const holdsOn = (progress: Progress, { item, exercise, adjustments }: DrillAt): Holds => ({
@@ -88,8 +89,7 @@ const SIDES = ['left', 'right'] as const satisfies readonly Side[];
 export const FORCE_STEP = 5;
 
 const cardDrill = (context: PlanContext, progress: Progress, at: DrillAt, forces: Forces): CardDrill => {
-  const { exercise, machine, day } = at;
-  const item = at.deload ? easierDrill(at.item, at.deload) : at.item;
+  const { exercise, machine, day, item } = at;
   const { state, held } = holdsOn(progress, at);
   const sides: readonly (Side | null)[] = exercise.perSide ? SIDES : [null];
   const { says, reckoned } = forces;
