@@ -162,10 +162,8 @@ export const harnessState = (progress: Progress, machine: MachineId): HarnessSta
     signedAfter: 0 as Sequence,
   }));
 
-export const liftState = (progress: Progress, exercise: ExerciseId): LiftState => {
-  const kept = progress.lifts.get(exercise);
-  if (kept) return kept;
-  const fresh: LiftState = {
+export const liftState = (progress: Progress, exercise: ExerciseId): LiftState =>
+  kept(progress.lifts, exercise, () => ({
     effortStep: 0,
     shareStep: 0,
     earnedBy: [],
@@ -178,10 +176,7 @@ export const liftState = (progress: Progress, exercise: ExerciseId): LiftState =
     painHolds: false,
     painIn: 0 as Sequence,
     unread: [],
-  };
-  progress.lifts.set(exercise, fresh);
-  return fresh;
-};
+  }));
 
 const sideOfMachine = (machine: MachineId, side: Side | null): string => `${machine}|${side ?? ''}`;
 
@@ -196,9 +191,7 @@ export const trackState = (progress: Progress, place: TrackPlace, side: Side | n
   const { track, exercise, machine } = place;
   // Another exercise on the same track, in another version of a programme, begins with loads of its own.
   const key = `${track}|${exercise}|${sideOfMachine(machine, side)}`;
-  const kept = progress.tracks.get(key);
-  if (kept) return kept;
-  const fresh: TrackState = {
+  return kept(progress.tracks, key, () => ({
     track,
     exercise,
     machine,
@@ -213,9 +206,7 @@ export const trackState = (progress: Progress, place: TrackPlace, side: Side | n
     backedOffIn: 0 as Sequence,
     last: null,
     over: null,
-  };
-  progress.tracks.set(key, fresh);
-  return fresh;
+  }));
 };
 
 export const tracksOf = (progress: Progress, exercise: ExerciseId): readonly TrackState[] =>
