@@ -43,7 +43,7 @@ const xOf = (test: StageTest): number =>
 
 /** Belt speeds are set in km/h and reckoned in m/min. */
 const METRES_PER_MINUTE_OF_ONE = 1000 / 60;
-export const metresPerMinuteOf = (kilometresPerHour: number): number => kilometresPerHour * METRES_PER_MINUTE_OF_ONE;
+const metresPerMinuteOf = (kilometresPerHour: number): number => kilometresPerHour * METRES_PER_MINUTE_OF_ONE;
 
 /** Fewer make no line: two points have no residual to doubt it by. */
 const FEWEST_OF_A_LINE = 3;

@@ -29,7 +29,7 @@ interface PlacedItem {
   readonly field: string;
 }
 
-export const placedItems = ({ phases }: Content): readonly PlacedItem[] =>
+const placedItems = ({ phases }: Content): readonly PlacedItem[] =>
   phases.flatMap(({ sessions }, phase) =>
     sessions.flatMap(({ items }, session) =>
       items.map((item, place) => ({ item, field: `phases.${phase}.sessions.${session}.items.${place}` })),

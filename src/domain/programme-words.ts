@@ -3,7 +3,7 @@ import type { Deload, LiftItem, LoadBasis, ProgrammeItem, ProgrammePhase, RoadEd
 /** Parts of a programme in words, where no line of shorthand says them. */
 
 /** "L−180", "flight day 15", "7 days before landing", "R+0". */
-export const showEdge = ({ from, days }: RoadEdge): string => {
+const showEdge = ({ from, days }: RoadEdge): string => {
   if (from === 'launch') return days < 0 ? `L−${-days}` : `flight day ${days + 1}`;
   return days < 0 ? `${-days} ${days === -1 ? 'day' : 'days'} before landing` : `R+${days}`;
 };
@@ -21,9 +21,9 @@ export const showDeload = (deload: Deload | null): string => {
   return `every ${everyWeeks} weeks lighter: ${sets}${showPercent(1 - loadBy)} less load`;
 };
 
-export const showPercent = (part: number): string => `${Number((part * 100).toFixed(2))} %`;
+const showPercent = (part: number): string => `${Number((part * 100).toFixed(2))} %`;
 
-export const showBand = ([least, most]: readonly [number, number]): string =>
+const showBand = ([least, most]: readonly [number, number]): string =>
   least === most ? String(least) : `${least} to ${most}`;
 
 /** Where a lift's load comes from. */
@@ -42,15 +42,15 @@ export const showBasis = (basis: LoadBasis): string => {
   }
 };
 
-export const showWarmUps = (warmUps: readonly WarmUpSet[]): string =>
+const showWarmUps = (warmUps: readonly WarmUpSet[]): string =>
   warmUps.length === 0
     ? 'no warm-ups'
     : `warm-ups ${warmUps.map(({ of, repetitions }) => `${showPercent(of)} × ${repetitions}`).join(', ')}`;
 
-export const showReserve = ({ reserve }: LiftItem): string =>
+const showReserve = ({ reserve }: LiftItem): string =>
   reserve === null ? 'no reserve named' : `${reserve} in reserve`;
 
-export const showRests = (sets: readonly { readonly rest: number }[]): string =>
+const showRests = (sets: readonly { readonly rest: number }[]): string =>
   `rests ${sets.map(({ rest }) => `${rest} s`).join(', ')}`;
 
 /** What stands beside a line, each under its own name: what a difference is made of. */
@@ -63,7 +63,7 @@ export const besideTheLine = (item: ProgrammeItem): readonly (readonly [what: st
   ...besideOfKind(item),
 ];
 
-export const showCondition = (condition: ProgrammeItem['condition']): string =>
+const showCondition = (condition: ProgrammeItem['condition']): string =>
   condition === 'space-walk crew' ? 'who walk in space' : 'before the squat gates';
 
 const besideOfKind = (item: ProgrammeItem): readonly (readonly [string, string])[] => {

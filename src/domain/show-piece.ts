@@ -36,7 +36,7 @@ const alikeToTheEnd = (bouts: readonly CardBout[]): readonly CardBout[] => {
 const showBout = (bout: CardBout): string => [showTime(bout), ...showBoutTargets(bout)].join(' · ');
 
 /** What to set and to hold in a bout; effort where nothing else is known. */
-export const showBoutTargets = ({ heartRate, watts, speed, rpe }: CardBout): readonly string[] => {
+const showBoutTargets = ({ heartRate, watts, speed, rpe }: CardBout): readonly string[] => {
   const known = [
     ...(watts === null ? [] : [`${watts} W`]),
     ...(speed === null ? [] : [`${speed} km/h`]),
@@ -90,7 +90,7 @@ const onlyForcesDiffer = (sets: readonly CardDrillSet[]): string | null => {
 const showDrillSet = ({ work, force }: CardDrillSet): string =>
   `${showDrillWork(work)}${force === null ? '' : ` at ${force} N`}`;
 
-export const showDrillWork = (work: DrillWork): string => {
+const showDrillWork = (work: DrillWork): string => {
   switch (work.kind) {
     case 'repetitions':
       return showRange(work.count, work.most);

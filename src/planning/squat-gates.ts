@@ -8,7 +8,7 @@ import type { Limit } from './limits.ts';
 const LIGHT_BAR = 0.5;
 
 /** The gates that are passed on a day: the last judgement of each counts, and after landing only what was seen since. */
-export const gatesPassed = (known: Known, on: Day): ReadonlySet<SquatGateName> => {
+const gatesPassed = (known: Known, on: Day): ReadonlySet<SquatGateName> => {
   const since = landedBy(known, on) ?? -Infinity;
   const judged = ofKind(known, 'judged').filter((fact) => fact.day <= on && fact.day >= since);
   const last = new Map(judged.toSorted((a, b) => a.day - b.day).map((fact) => [fact.gate, fact] as const));

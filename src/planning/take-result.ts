@@ -103,7 +103,7 @@ const workedAt = (item: CardLift, increments: readonly number[]): number =>
   item.sets.some((set) => set.load.kind === 'start at') ? (increments.at(-1) as number) : Math.min(...increments);
 
 /** A load as typed, in whole increments of the item's machine; a load between two counts as the lower one. */
-export const incrementsOf = (item: CardLift, result: SetResult): number =>
+const incrementsOf = (item: CardLift, result: SetResult): number =>
   Math.floor(
     kilogramsOf(result.load) / (numberOf({ text: item.increment, unit: item.unit }) * kilogramsPer(item.unit)) + 1e-6,
   );

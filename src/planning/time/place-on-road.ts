@@ -17,7 +17,7 @@ export const placeOnRoad = (context: PlanContext, on: Day): PlaceOnRoad | null =
 };
 
 /** A hold keeps nobody on the ground who flies, nor in flight who has landed: it ends there by itself. */
-export const holdOn = (context: PlanContext, on: Day): Fact<'road holds'> | null =>
+const holdOn = (context: PlanContext, on: Day): Fact<'road holds'> | null =>
   context.calendar.holds.findLast((hold) => holdsDay(hold, on) && sideOf(context, hold.from) === sideOf(context, on)) ??
   null;
 

@@ -21,7 +21,7 @@ export const walkOn = (context: PlanContext, on: Day): Fact<'space walk'> | null
   context.calendar.walks.find((walk) => walk.day === on && isWalk(context, walk)) ?? null;
 
 /** The space walk that hands rest for on a day. */
-export const walkAhead = (context: PlanContext, on: Day): Fact<'space walk'> | null => {
+const walkAhead = (context: PlanContext, on: Day): Fact<'space walk'> | null => {
   const { daysHandsRest } = context.known.house.policies;
   return (
     context.calendar.walks.find((walk) => walk.day > on && walk.day - on <= daysHandsRest && isWalk(context, walk)) ??
@@ -30,7 +30,7 @@ export const walkAhead = (context: PlanContext, on: Day): Fact<'space walk'> | n
 };
 
 /** The last space walk before a day after which nobody has found hands and shoulders sound yet. */
-export const walkNotLookedAfter = (context: PlanContext, on: Day): Fact<'space walk'> | null => {
+const walkNotLookedAfter = (context: PlanContext, on: Day): Fact<'space walk'> | null => {
   const walk = context.calendar.walks.findLast((each) => each.day < on && isWalk(context, each));
   if (!walk) return null;
   const look = context.calendar.looks.findLast(({ day }) => day >= walk.day && day <= on);
