@@ -4,7 +4,7 @@ import { SPEED_CAPS } from '#science/aerobic/harness-rules.table.ts';
 import { capOfDay } from '#science/aerobic/session-under-harness.ts';
 import { nothing, type BoutAt, type ByShare, type Reckoned } from './bout-at.ts';
 import { RUN_UNDER_HARNESS, WALK_UNDER_HARNESS } from './bout-reckonings.ts';
-import { beltSetting, groundSpeed, isWalk } from './bout-speed.ts';
+import { beltSetting, groundSpeed, inKmh, isWalk } from './bout-speed.ts';
 import { fillReckoning, fromReckoning, valueOf } from './filled-reckoning.ts';
 
 /** Belt speed for an intensity [km/h]: on the ground as it is, under a harness for the same effort, capped. */
@@ -33,8 +33,8 @@ export const speedFor = (intensity: ByShare, at: BoutAt): Reckoned<number | null
   });
   if (filling.kind === 'refused') return nothing(null, ...filling.reasons);
   const start = valueOf(filling, 'belt to start with');
-  const most = valueOf(filling, 'highest speed allowed') * KILOMETRES_PER_HOUR;
-  const isCapped = valueOf(filling, 'speed of the same effort') * KILOMETRES_PER_HOUR > most + ROUNDING;
+  const most = inKmh(valueOf(filling, 'highest speed allowed'));
+  const isCapped = inKmh(valueOf(filling, 'speed of the same effort')) > most + ROUNDING;
   return {
     value: beltSetting(start, most, at.machine),
     reckonings: [...ground.reckonings, filling],
@@ -42,7 +42,6 @@ export const speedFor = (intensity: ByShare, at: BoutAt): Reckoned<number | null
   };
 };
 
-const KILOMETRES_PER_HOUR = 0.06;
 const ROUNDING = 1e-9;
 
 /** The load is raised before the speed: until the harness has taken a step nobody runs faster than on the ground. */

@@ -2,6 +2,7 @@ import { fraction, heartRate, metresPerMinute, oxygenUptake } from '#units/quant
 import { stepsNearest, stepsNotOver } from '#units/rounding.ts';
 import { ownLine, type OwnLine, type OwnStage } from '#assessing/own-stages.ts';
 import type { Machine } from '#domain/catalogue.ts';
+import { beltKilometresPerHour } from '#science/aerobic/belt-settings.ts';
 import { nothing, type BoutAt, type ByShare, type Reckoned } from './bout-at.ts';
 import { greatestRate, rateTarget, type RateTarget } from './bout-rate.ts';
 import {
@@ -25,6 +26,9 @@ export const beltSetting = (wanted: number, limit: number, { mostSpeed }: Machin
 
 /** A tenth is no binary fraction. */
 export const inTenths = (steps: number): number => Number((steps * BELT_STEP).toFixed(1));
+
+/** Of metres in a minute. */
+export const inKmh = (speed: number): number => beltKilometresPerHour(metresPerMinute(speed));
 
 /** Speed on the level in 1 g for an intensity: from the person's own stages, else by the handbook. */
 export const groundSpeed = (intensity: ByShare, at: BoutAt): Reckoned<FilledReckoning | null> => {
@@ -113,7 +117,7 @@ const stageFrom = ({ fact }: OwnStage) => ({ kind: 'fact', fact, says: 'the own 
 
 const outsideTested = ({ from, to }: OwnLine, speed: number): readonly string[] =>
   speed < from || speed > to
-    ? [`${inKmh(speed)} km/h lies outside the ${inKmh(from)} to ${inKmh(to)} km/h that were tested.`]
+    ? [`${showKmh(speed)} km/h lies outside the ${showKmh(from)} to ${showKmh(to)} km/h that were tested.`]
     : [];
 
-const inKmh = (speed: number): string => (speed * 0.06).toFixed(1);
+const showKmh = (speed: number): string => inKmh(speed).toFixed(1);
