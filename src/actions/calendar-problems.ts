@@ -40,7 +40,7 @@ const farAway = (day: Day, field: string, today: Day): readonly Problem[] =>
 
 /** Two and a half hours a day are usual aboard, set-up and stow with it (common practice): twice that is asked about. */
 const MANY_MINUTES = 300;
-/** Up to this a whole week reads like hours. */
+/** Up to this a whole week reads like hours; our own design. */
 const LIKE_HOURS = 6;
 
 const minutesProblems = (minutes: readonly number[]): readonly Problem[] => {
@@ -58,7 +58,7 @@ const tooMany = (minutes: number, field: string): Problem =>
     field,
   );
 
-/** A season: longer than that, the week itself has changed. */
+/** A season: longer than that, the week itself has changed; our own design. */
 const LONG_ASIDE = 92;
 
 const asideProblems = ({ from, until, minutes }: BodyOf<'set aside'>): readonly Problem[] => [

@@ -33,7 +33,7 @@ const SPEED: Range = { least: 0, most: 30, perhaps: 'It is taken in km/h.' };
 const RATE: Range = { least: 30, most: 230, perhaps: 'A mean of the work is meant, counted over a whole minute.' };
 const MINUTES: Range = { least: 0, most: 300, perhaps: 'Minutes of this item alone are meant.' };
 
-/** More than planned may be done; beyond twice that a number was mistyped. */
+/** More than planned may be done; beyond twice that a number was mistyped; our own design. */
 const MORE = 2;
 
 const possible = (piece: PieceResult, item: CardBouts | CardDrill): readonly Problem[] => {
@@ -52,7 +52,7 @@ const possible = (piece: PieceResult, item: CardBouts | CardDrill): readonly Pro
 const inRange = (value: number | null, field: string, unit: string, range: Range): readonly Problem[] =>
   value === null ? [] : outside(value, unit, range).map((problem) => ({ ...problem, field }));
 
-/** A harness that pulls more than body weight and a half was mistyped, or was typed for one side. */
+/** A harness that pulls more than body weight and a half was mistyped, or was typed for one side; our own design. */
 const MUCH_OVER = 1.5;
 
 const harnessProblems = ({ harness }: PieceResult, item: CardBouts | CardDrill): readonly Problem[] => {

@@ -23,6 +23,7 @@ export const setBout = ({ seconds, intensity, easy }: ProgrammeBout, at: BoutAt)
   };
 };
 
+/** What an all-out bout feels like, of 10: as hard as can be, or nearly; common practice, no source. */
 const ALL_OUT = [9, 10] as const;
 
 const rpeOf = (intensity: BoutIntensity | null, { rpe }: BoutAt): readonly [number, number] => {

@@ -55,10 +55,10 @@ export const VIGOROUS_COUNTS = 2;
 export const loadingFloor = (loading: Loading): number =>
   LOADING_FLOORS.rows.find((row) => row.loading === loading)?.least ?? 0;
 
-/** Steps of both feet in a minute: walking as the floor of steps counts them, running by common practice. */
+/** Steps of both feet in a minute: walking as the floor of steps counts them, running by common practice, no source. */
 export const STEPS_A_MINUTE = { walking: 110, running: 160 } as const;
 
-/** Of the maximum, the body's share taken off: from here on a set of the lower body is a heavy one. */
+/** Of the maximum, the body's share taken off: from here on a set of the lower body is a heavy one; our own reading. */
 export const HEAVY_FROM = 0.75;
 
 /** Phases that are meant to build or to keep; others hold less on purpose. */

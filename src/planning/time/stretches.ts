@@ -8,9 +8,9 @@ export interface Stretches {
   numberOf(on: Day): number | null;
 }
 
-/** Rules look so many days back and ahead of a thing that was entered, where no policy says more. */
+/** Rules look so many days back and ahead of a thing that was entered, where no policy says more; our own design. */
 const AROUND_A_FACT = 7;
-/** After launch and landing rules go on for weeks: shoulders, speed under the harness, all-out work, the first days home. */
+/** After launch and landing rules go on for weeks: shoulders, speed under the harness, all-out work, the first days home. Our own design. */
 const AFTER_A_CROSSING = 28;
 
 export const stretchesOf = (context: PlanContext): Stretches => {
