@@ -1,6 +1,6 @@
 import type { Entered } from '#units/entered.ts';
 import type { RoadEdge, WarmUpSet } from '#domain/programme.ts';
-import { asTyped } from '../../../parts/loads.ts';
+import { asTyped } from '#web/parts/loads.ts';
 
 /** What is typed beside the grid, read into parts of a programme; null where it is none. */
 
