@@ -33,6 +33,8 @@ export interface ReMadeWindow {
   readonly card: Card | null;
   /** What stands in the way of issuing it. */
   readonly gaps: readonly string[];
+  /** Does it hurt so much that there is no session? Then what hurts is recorded without one. */
+  readonly hurtsTooMuch: boolean;
   readonly raises: readonly Raise[];
   readonly text: string;
   readonly messages: number;

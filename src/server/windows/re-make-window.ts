@@ -10,6 +10,7 @@ import { derive } from '#planning/derive.ts';
 import { planIssue } from '#planning/issue.ts';
 import { isInFlight, machinesOn, siteOn } from '#planning/machine-on.ts';
 import { isMachineOut, planContext } from '#planning/plan-context.ts';
+import { painGaps } from '#planning/re-made.ts';
 import { placeOnRoad } from '#planning/time/place-on-road.ts';
 import { shortText } from '#interchange/plain-text/short-text.ts';
 import type { ReMadeWindow, ReMakeWindow } from '#contract/windows/re-make-window.ts';
@@ -61,13 +62,22 @@ export const reMadeWindow = (snapshot: Snapshot, known: Known, asked: ReMaking):
   const then = knownIfReMade(snapshot, known, asked);
   const road = derive(then, snapshot.today, asked.day);
   const plan = planIssue(then, road, [asked.day]);
+  const hurtsTooMuch = painGaps(planContext(then, snapshot.today), asked.day).length > 0;
   const card = plan.cards[0]?.card ?? plannedOn(road, asked.day);
-  if (!card) return { ...NOTHING, gaps: plan.refusals };
+  if (!card) return { ...NOTHING, gaps: plan.refusals, hurtsTooMuch };
   const { text, messages } = shortText(card, null);
-  return { problems: [], card, gaps: plan.refusals, raises: raisesOf(card), text, messages };
+  return { problems: [], card, gaps: plan.refusals, hurtsTooMuch, raises: raisesOf(card), text, messages };
 };
 
-const NOTHING: ReMadeWindow = { problems: [], card: null, gaps: [], raises: [], text: '', messages: 0 };
+const NOTHING: ReMadeWindow = {
+  problems: [],
+  card: null,
+  gaps: [],
+  hurtsTooMuch: false,
+  raises: [],
+  text: '',
+  messages: 0,
+};
 
 const plannedOn = (road: Road, day: Day): Card | null => {
   const found = road.cards.find((card) => card.day === day && card.state !== 'issued');

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Link, useParams } from 'wouter';
 import { ROUTES } from '#contract/routes.ts';
-import type { ReMadeWindow, ReMakeWindow } from '#contract/windows/re-make-window.ts';
+import type { ReMakeWindow } from '#contract/windows/re-make-window.ts';
 import { Button } from '../../parts/button.tsx';
 import { longDate } from '../../parts/dates.ts';
 import { Actions } from '../../parts/dialog.tsx';
@@ -65,7 +65,7 @@ const Making = ({ start }: { readonly start: ReMakeWindow }) => {
           </Button>
           <SignAs />
         </Actions>
-        {hasPainThatEnds(made) ? <RecordPain start={start} hurts={making.hurts} /> : null}
+        {made?.hurtsTooMuch ? <RecordPain start={start} hurts={making.hurts} /> : null}
         {start.isIssued && sent === null ? (
           <p className="soft">A card of this day is issued: the new one takes its place.</p>
         ) : null}
@@ -82,9 +82,6 @@ const Making = ({ start }: { readonly start: ReMakeWindow }) => {
 };
 
 /** Pain that ends a session begins none: it is still to be recorded, so that it holds everything else. */
-const hasPainThatEnds = (made: ReMadeWindow | undefined): boolean =>
-  made?.gaps.some((gap) => gap.includes('No session: it hurts')) ?? false;
-
 const RecordPain = ({ start, hurts }: { readonly start: ReMakeWindow; readonly hurts: readonly TypedHurt[] }) => {
   const { record, isSending, problems } = useRecording();
   const [done, setDone] = useState(false);

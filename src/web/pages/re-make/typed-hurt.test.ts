@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hurtsOf, nextHurt } from './typed-hurt.ts';
+import { hurtsOf, nextHurt, unreadHurts } from './typed-hurt.ts';
 
 test('a line counts once it holds a whole number from 0 to 10', () => {
   const line = { key: 1, site: 'knee', side: 'left' } as const;
@@ -18,4 +18,13 @@ test('without a side both are meant', () => {
 test('a new line has a key of its own', () => {
   const one = nextHurt([], 'knee');
   expect(nextHurt([one], 'knee').key).toBe(one.key + 1);
+});
+
+test('a line without a whole number from 0 to 10 is asked about, never passed over', () => {
+  const line = { key: 1, site: 'neck', side: '', score: '4' } as const;
+  expect(unreadHurts([line])).toEqual([]);
+  expect(unreadHurts([{ ...line, score: '' }]).map(({ what }) => what)).toEqual([
+    'How much the neck hurts is not told.',
+  ]);
+  expect(unreadHurts(['7.5', '11', 'much'].map((score, key) => ({ ...line, key, score })))).toHaveLength(3);
 });

@@ -1,4 +1,5 @@
 import type { BodySite } from '#domain/catalogue.ts';
+import type { Problem } from '#contract/problem.ts';
 import type { Hurting } from '#domain/decision.ts';
 
 /** A line of what hurts, as it is being typed. */
@@ -9,11 +10,24 @@ export interface TypedHurt {
   readonly score: string;
 }
 
-/** Lines with a whole number from 0 to 10; a line without one says nothing yet. */
+const isRead = ({ score }: TypedHurt): boolean => /^(10|\d)$/.test(score.trim());
+
+/** Lines with a whole number from 0 to 10. */
 export const hurtsOf = (typed: readonly TypedHurt[]): readonly Hurting[] =>
-  typed.flatMap(({ site, side, score }) =>
-    /^(10|\d)$/.test(score.trim()) ? [{ site, side: side === '' ? null : side, score: Number(score) }] : [],
-  );
+  typed
+    .filter(isRead)
+    .map(({ site, side, score }) => ({ site, side: side === '' ? null : side, score: Number(score) }));
+
+/** A line that cannot be read is asked about: nothing is signed as if it did not hurt. */
+export const unreadHurts = (typed: readonly TypedHurt[]): readonly Problem[] =>
+  typed
+    .filter((hurt) => !isRead(hurt))
+    .map(({ key, site, score }) => ({
+      field: `hurts.${key}`,
+      what: score.trim() === '' ? `How much the ${site} hurts is not told.` : `“${score}” is no discomfort.`,
+      why: 'What is trained depends on it, and it is not guessed.',
+      whatToDo: 'Type a whole number from 0 to 10, or take the line out.',
+    }));
 
 export const nextHurt = (typed: readonly TypedHurt[], site: BodySite): TypedHurt => ({
   key: Math.max(0, ...typed.map(({ key }) => key)) + 1,

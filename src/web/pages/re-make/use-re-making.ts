@@ -7,7 +7,8 @@ import type { Gear, ReMadeWindow, ReMakeWindow } from '#contract/windows/re-make
 import { post, problemsOf } from '../../api.ts';
 import { useSigner } from '../../signer.tsx';
 import { useWrite } from '../../windows.ts';
-import { hurtsOf, type TypedHurt } from './typed-hurt.ts';
+import { typedNumber } from '../record/typed-values.ts';
+import { hurtsOf, unreadHurts, type TypedHurt } from './typed-hurt.ts';
 
 export const USUAL_REASON = 'made anew for what is there';
 
@@ -44,22 +45,26 @@ export const useReMaking = (start: ReMakeWindow): ReMaking => {
   const { signer } = useSigner();
   const { send, isSending, problems } = useWrite<ReMadeAnswer>();
   const path = start.person.id;
+  const unread: Problem[] = [...unreadHurts(hurts)];
+  const time = typedNumber(minutes, 'minutes', unread);
   const request: ReMakeRequest = {
     day: start.day,
     session,
     here: [...here],
-    minutes: Number(minutes.replace(',', '.')),
+    minutes: time ?? 0,
     hurts: [...hurtsOf(hurts)],
   };
   const looked = useQuery({
     queryKey: [ROUTES.reMade(path), request],
     queryFn: () => post<ReMadeWindow>(ROUTES.reMade(path), request),
     placeholderData: keepPreviousData,
-    enabled: session !== '' && Number.isFinite(request.minutes),
+    enabled: session !== '' && time !== null,
   });
   const made = looked.data;
   const stands = made !== undefined && made.problems.length === 0 && made.gaps.length === 0 && made.card !== null;
-  const canSign = signer !== null && !isSending && stands;
+  // What still stands there from the stroke before was made of something else than what would be signed.
+  const isSeen = unread.length === 0 && !looked.isPlaceholderData;
+  const canSign = signer !== null && !isSending && stands && isSeen;
   const sign = (): void => {
     if (!signer || !canSign) return;
     const signed = { ...request, signer: signer.id, reason: reason.trim() || USUAL_REASON, basis: start.upTo };
@@ -78,7 +83,7 @@ export const useReMaking = (start: ReMakeWindow): ReMaking => {
     reason,
     setReason,
     made,
-    problems: [...problems, ...problemsOf(looked.error), ...(made?.problems ?? [])],
+    problems: [...unread, ...problems, ...problemsOf(looked.error), ...(time === null ? [] : (made?.problems ?? []))],
     canSign,
     sign,
     sent,
