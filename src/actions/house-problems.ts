@@ -30,7 +30,10 @@ const ownProblems = (body: FactBody, house: House, current: readonly Fact[], tod
   return body.kind === 'calibrated' && isNoCalibration(Number(body.factor)) ? [noCalibration()] : [];
 };
 
-/** Delivered over set: beyond these a machine is not out of tune but out of service, or the numbers are not of one unit; our own design. */
+/**
+ * Delivered over set: beyond these a machine is not out of tune but out of service, or the numbers are not of one unit. Our
+ * own design.
+ */
 const [LEAST_DELIVERED, MOST_DELIVERED] = [0.5, 2] as const;
 
 const isNoCalibration = (factor: number): boolean => factor < LEAST_DELIVERED || factor > MOST_DELIVERED;
