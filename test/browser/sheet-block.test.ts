@@ -77,6 +77,7 @@ test('a range is copied as lines and filled to the right under one signature, an
   await press(page, 'Control+A');
   await page.keyboard.type('3 × 5 @ 70 %, rest 3:00');
   await page.locator('#line-outcome').getByText(/^3×5 /).waitFor();
+  await expect.poll(() => page.getByRole('button', { name: 'Sign', exact: true }).isEnabled()).toBe(true);
   await press(page, 'Enter');
   await expect.poll(() => focused(page).innerText()).toContain('3×5');
   await press(page, 'Control+Shift+ArrowRight');
@@ -242,6 +243,7 @@ test('a week is copied into the next, to the sessions that match', async () => {
   await press(page, 'Control+A');
   await page.keyboard.type('2 × 4 @ 65 %');
   await page.locator('#line-outcome').getByText(/^2×4 /).waitFor();
+  await expect.poll(() => page.getByRole('button', { name: 'Sign', exact: true }).isEnabled()).toBe(true);
   await press(page, 'Enter');
   await expect.poll(() => focused(page).innerText()).toContain('2×4');
   await press(page, 'w');

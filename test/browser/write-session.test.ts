@@ -56,6 +56,7 @@ test('a session on the ground is written in shorthand, seen beside the line and 
     .locator('#line-outcome')
     .getByText(/^3×5 \d+\.\d kg$/)
     .waitFor();
+  await expect.poll(() => page.getByRole('button', { name: 'Sign', exact: true }).isEnabled()).toBe(true);
   await page.keyboard.press('Enter');
   await expect.poll(() => focused(page).innerText()).toContain('3×5');
   expect(complaints()).toEqual([]);

@@ -41,13 +41,16 @@ export const useLine = ({ person, track, day }: LinePlace, start: string, onWrit
   const [lasts, setLasts] = useState(false);
   const { signer } = useSigner();
   const { send, isSending, problems } = useWrite<{ readonly before?: readonly CellAsked[] }>();
-  const outcome = useQuery({
+  const looked = useQuery({
     queryKey: [ROUTES.written(person), track, day, line],
     queryFn: () => post<WrittenWindow>(ROUTES.written(person), { track, day, line }),
     placeholderData: keepPreviousData,
     enabled: line.trim() !== '',
-  }).data;
-  const stands = outcome !== undefined && outcome.outcome !== null && outcome.problems.length === 0;
+  });
+  const outcome = looked.data;
+  // What still stands there from the stroke before is not what would be signed.
+  const stands =
+    !looked.isPlaceholderData && outcome !== undefined && outcome.outcome !== null && outcome.problems.length === 0;
   const canSign = signer !== null && !isSending && stands;
   const sign = (): void => {
     if (!signer || !canSign) return;
