@@ -88,18 +88,20 @@ interface SignProps {
   readonly sheet: SheetWindow;
   readonly days: readonly Day[];
   readonly preview: IssuePreviewWindow;
+  /** Is the preview of these days, or still of those that were chosen before? */
+  readonly isOfThese: boolean;
   readonly onIssued: (days: readonly Day[]) => void;
 }
 
 /** Every raise with its reasons, the caution, and the one button. */
-const Sign = ({ sheet, days, preview, onIssued }: SignProps) => {
+const Sign = ({ sheet, days, preview, isOfThese, onIssued }: SignProps) => {
   const { signer } = useSigner();
   const [reasons, setReasons] = useState<Readonly<Record<string, string>>>({});
   const { send, isSending, problems } = useWrite();
   const isReasoned = preview.raises.every(
     ({ needsReason, track }) => !needsReason || (reasons[track] ?? '').trim() !== '',
   );
-  const isReady = signer !== null && preview.refusals.length === 0 && isReasoned;
+  const isReady = signer !== null && isOfThese && preview.refusals.length === 0 && isReasoned;
   const sign = (): void => {
     if (!signer) return;
     send(ROUTES.issue(sheet.person.id), { signer: signer.id, days, basis: preview.upTo, reasons }, () =>
@@ -174,7 +176,7 @@ export const IssueDialog = ({ sheet, onClose }: { readonly sheet: SheetWindow; r
         <Empty>
           {held.length > 0
             ? held.map(({ day, gaps }) => `${shortDate(day)}: ${gaps.join(' ')}`).join(' ')
-            : 'Nothing can be issued now: every card of the next fourteen days is issued, or no session falls into them.'}
+            : 'Nothing can be issued now: every card of the days that may be issued ahead is issued, or no session falls into them.'}
         </Empty>
       ) : (
         <>
@@ -186,7 +188,13 @@ export const IssueDialog = ({ sheet, onClose }: { readonly sheet: SheetWindow; r
               {(seen) => (
                 <>
                   <Seen preview={seen} />
-                  <Sign sheet={sheet} days={days} preview={seen} onIssued={setIssued} />
+                  <Sign
+                    sheet={sheet}
+                    days={days}
+                    preview={seen}
+                    isOfThese={!preview.isPlaceholderData}
+                    onIssued={setIssued}
+                  />
                 </>
               )}
             </Await>
