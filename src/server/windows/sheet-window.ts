@@ -11,12 +11,16 @@ import { sheetGroups } from './sheet-rows.ts';
 import { sheetStrips } from './sheet-strips.ts';
 
 const DAYS_BACK = 21;
-/** Two weeks with today can be issued; the third is expected, so that a fill or a copied week has a place to go. */
+/** A week more than can usually be issued, so that a fill or a copied week has a place to go. */
 const DAYS_AHEAD = 20;
+
+/** Whatever can be issued is seen, however far a policy lets cards go ahead. */
+const lastDayOf = ({ house: { policies } }: Known, today: Day): Day =>
+  addDays(today, Math.max(DAYS_AHEAD, policies.horizonDays - 1));
 
 export const sheetWindow = (snapshot: Snapshot, known: Known, road: Road): SheetWindow => {
   const { today } = snapshot;
-  const [from, to] = [addDays(today, -DAYS_BACK), addDays(today, DAYS_AHEAD)];
+  const [from, to] = [addDays(today, -DAYS_BACK), lastDayOf(known, today)];
   const cards = onePerDay(road.cards.filter(({ day }) => day >= from && day <= to));
   return {
     person: personHead(snapshot, known),
