@@ -97,6 +97,24 @@ test('a part of a grip that nobody knows is no force of nothing and none by feel
   expect(untested.leftOut(ON, 'grip')).toMatch(/limited by the physician to a part of capacity/);
 });
 
+test('a hand that was set no force is by feel: a later limit recalls its card, and the next card says it', () => {
+  const hand = { kind: 'site', site: 'hand', side: null } as const;
+  const load = { kind: 'load at most', load: entered('30', 'kg') } as const;
+  const issued = (target: Parameters<typeof drill>[1]) => {
+    const modes = new Modes({ items: [drill(GRIP, target)] });
+    modes.issue(ON, [ON]);
+    return modes;
+  };
+  for (const target of [null, { kind: 'of greatest grip', of: 0.8 } as const]) {
+    const loaded = issued({ target });
+    expect(loaded.limited(load, hand, ON)).toHaveLength(1);
+    expect(loaded.drill(ON).says).toContain('limited by the physician: at most 30 kg');
+    const part = issued({ target });
+    expect(part.limited({ kind: 'fraction at most', of: 0.5 }, hand, ON)).toHaveLength(1);
+    expect(part.leftOut(ON, 'grip')).toMatch(/limited by the physician to a part of capacity/);
+  }
+});
+
 test('watts of a treadmill are refused before anybody is sent to find them', () => {
   const modes = new Modes({ items: [bouts(RUN, times(1, 600, { kind: 'watts', watts: { least: 200, most: 200 } }))] });
   expect(modes.leftOut(BEFORE)).toMatch(/a treadmill is not set in watts/);

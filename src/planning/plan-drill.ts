@@ -16,6 +16,7 @@ import { easierDrill } from './easier-pieces.ts';
 import { capped, effortCap, loadSays, restrictedSays } from './effort-cap.ts';
 import { fillReckoning, rowOf, valueOf, type FilledReckoning } from './filled-reckoning.ts';
 import { FORCE_OF_HAND } from './hand-reckoning.ts';
+import { isHandWork } from './hand-work.ts';
 import { isInFlight } from './machine-on.ts';
 import { settingRaise } from './piece-raise.ts';
 import { restrictionsOn, type PlanContext } from './plan-context.ts';
@@ -62,9 +63,9 @@ const holdsOn = (progress: Progress, { item, exercise, adjustments }: DrillAt): 
   held: whyPieceHeld(progress, exercise.id, adjustments),
 });
 
-/** Does whoever is there choose how hard: a load, or a force that could not be told? */
-const isByFeel = ({ item: { machineKind, target } }: DrillAt, { left, right }: Forces): boolean =>
-  loadsLifts(machineKind) || (target !== null && !(left && right));
+/** Does whoever is there choose how hard: a load, or a force that nobody set or could tell? */
+const isByFeel = ({ item: { machineKind, target }, exercise }: DrillAt, { left, right }: Forces): boolean =>
+  loadsLifts(machineKind) || ((target !== null || isHandWork(exercise)) && !(left && right));
 
 const loadsSaid = (context: PlanContext, at: DrillAt, forces: Forces): readonly string[] =>
   isByFeel(at, forces)

@@ -63,7 +63,7 @@ export const SETTINGS = ['watts', 'speed', 'left', 'right'] as const;
 export type SettingName = (typeof SETTINGS)[number];
 export type PieceSettings = Record<SettingName, number | null>;
 
-/** Where a track of bouts or drills stands on one machine: what was last set, issued or done outside an easier week. */
+/** Where a track of bouts or drills stands on one machine: what a card last set, outside an easier week. Less done lowers nothing by itself. */
 export interface PieceState {
   readonly track: TrackId;
   readonly machine: MachineId | null;

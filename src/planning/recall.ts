@@ -5,7 +5,7 @@ import { kilogramsPer } from '#units/mass.ts';
 import { calibrationFactor } from '#assessing/bar-equivalent.ts';
 import { handOn } from '#assessing/hands.ts';
 import type { Card, CardBouts, CardDrill, CardItem, CardLift, HarnessPull } from '#domain/card.ts';
-import { MACHINE_KINDS } from '#domain/catalogue.ts';
+import { MACHINE_KINDS, type Exercise } from '#domain/catalogue.ts';
 import { loadsLifts } from '#domain/programme-line/new-item.ts';
 import type { Decision } from '#domain/decision.ts';
 import type { FactId } from '#domain/identity.ts';
@@ -15,6 +15,7 @@ import { ofKind } from '#domain/known.ts';
 import { isWithinScope, type Restriction } from '#domain/restriction.ts';
 import { cardRecords, stands } from './card-records.ts';
 import { loadSays, LOWEST_STRAIN } from './effort-cap.ts';
+import { isHandWork } from './hand-work.ts';
 import { limitIncrements, limitsOn } from './limits.ts';
 import { machineSteps, planContext, type PlanContext } from './plan-context.ts';
 
@@ -74,9 +75,11 @@ const isPieceAgainst = (
       return item.kind === 'bouts'
         ? item.harness !== null && pullOf(context, item, item.harness, card.day) > kilogramsOf(limit.load) + ROUNDING
         : hardestGrip(item) > kilogramsOf(limit.load) * STANDARD_GRAVITY + ROUNDING ||
-            (isUnderLoad(context, item) && !item.says.includes(loadSays(limit)));
+            (isByFeel(context, exercise, item) && !item.says.includes(loadSays(limit)));
     case 'fraction at most':
-      return item.kind === 'bouts' || isUnderLoad(context, item) || isOverGrip(context, item, limit.of, card.day);
+      return (
+        item.kind === 'bouts' || isByFeel(context, exercise, item) || isOverGrip(context, item, limit.of, card.day)
+      );
   }
 };
 
@@ -92,7 +95,11 @@ const isHarderThan = (item: CardBouts | CardDrill, rpe: number): boolean =>
       )
     : item.sets.some(({ force }) => force !== null));
 
-/** A drill on what loads lifts, of which whoever is there chooses the load. */
+/** Does whoever is there choose how hard: the load of what loads lifts, or the force of a hand that was set none? */
+const isByFeel = (context: PlanContext, exercise: Exercise, item: CardDrill): boolean =>
+  isUnderLoad(context, item) || (isHandWork(exercise) && item.sets.some(({ force }) => force === null));
+
+/** A drill on what loads lifts. */
 const isUnderLoad = ({ known }: PlanContext, { means }: CardDrill): boolean =>
   MACHINE_KINDS.some((kind) => kind === means && loadsLifts(kind)) ||
   [...known.house.machines.values()].some(({ name, kind }) => name === means && loadsLifts(kind));

@@ -48,7 +48,14 @@ export const answerProposalRequest = z.strictObject({
   answer: z.enum(['sign', 'decline']),
   reason: reason,
   /** Another number of sets than was proposed. */
-  setsBy: z.number().int().min(-10).max(10).nullable().default(null),
+  setsBy: z
+    .number()
+    .int()
+    .min(-10)
+    .max(10)
+    .refine((by) => by !== 0, 'No set more and none fewer is no change: decline instead.')
+    .nullable()
+    .default(null),
   basis: z.number().int(),
 });
 
