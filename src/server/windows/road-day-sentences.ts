@@ -94,8 +94,16 @@ export const weeksSay = (first: Day, last: Day, weeks: number): string =>
     ? `the week of ${isoOfDay(first)}`
     : `${weeks} weeks, from that of ${isoOfDay(first)} to that of ${isoOfDay(last)}`;
 
-/** The next ones are told, and how many more there are. */
 const MOST_TOLD = 4;
+
+/** The next spans of weeks are told, and how many more there are. */
+export const nextTold = (told: readonly string[]): readonly string[] => {
+  const more = told.length - MOST_TOLD;
+  return [
+    ...told.slice(0, MOST_TOLD),
+    ...(more > 0 ? [`And in ${more === 1 ? 'one span' : `${more} spans`} of weeks more, later.`] : []),
+  ];
+};
 
 /** Sessions without a place: what is missing over the same weeks stands together. */
 export const unlaidSentences = ({ unlaid }: RoadLayout): readonly RoadSentence[] => {
@@ -106,11 +114,11 @@ export const unlaidSentences = ({ unlaid }: RoadLayout): readonly RoadSentence[]
       spans.set(name, { ...run, titles: [...(spans.get(name)?.titles ?? []), title] });
     }
   const told = [...spans.values()].toSorted((a, b) => a.first - b.first).map(noPlaceSays);
-  const more = told.length - MOST_TOLD;
-  return [
-    ...told.slice(0, MOST_TOLD),
-    ...(more > 0 ? [`And in ${more === 1 ? 'one span' : `${more} spans`} of weeks more, later.`] : []),
-  ].map((says) => ({ kind: 'window', says, link: { to: 'weekly minutes', says: 'Change the minutes' } }));
+  return nextTold(told).map((says) => ({
+    kind: 'window',
+    says,
+    link: { to: 'weekly minutes', says: 'Change the minutes' },
+  }));
 };
 
 const noPlaceSays = ({ first, last, weeks, titles }: RunOfWeeks & { readonly titles: readonly string[] }): string =>

@@ -4,7 +4,7 @@ import { doseGaps, type DoseGap } from '#planning/dose/dose-gaps.ts';
 import type { DoseAlong, DoseLine } from '#planning/dose/road-dose.ts';
 import type { RoadLayout } from '#planning/road-layout.ts';
 import type { RoadDose, RoadDoseLine, RoadSentence } from '#contract/windows/road-window.ts';
-import { weeksSay } from './road-day-sentences.ts';
+import { nextTold, weeksSay } from './road-day-sentences.ts';
 
 export const doseOf = ({ lines, zones }: DoseAlong): RoadDose => ({
   lines: lines.map(lineOf),
@@ -32,17 +32,12 @@ type FloorRun = RoadDoseLine['floors'][number];
 const rounded = (unit: DoseLine['unit'], value: number): number =>
   unit === 'sets' ? Math.round(value * 2) / 2 : Math.round(value);
 
-/** The next ones are told, and how many more there are: the plots show them all. */
-const MOST_TOLD = 4;
-
-/** What weeks hold too little of, by the weeks; what they hold very much of, in one sentence. */
+/** What weeks hold too little of, the next ones: the plots show them all; what they hold very much of, in one sentence. */
 export const doseSentences = (layout: RoadLayout): readonly RoadSentence[] => {
   const gaps = doseGaps(layout.dose, layout.today);
   const spans = bySpan(gaps.filter(({ kind }) => kind === 'too little'));
-  const more = spans.length - MOST_TOLD;
   return [
-    ...spans.slice(0, MOST_TOLD).map((each) => spanSays(layout, each)),
-    ...(more > 0 ? [`And ${more === 1 ? 'one span' : `${more} spans`} of weeks more, later.`] : []),
+    ...nextTold(spans.map((each) => spanSays(layout, each))),
     ...tooMuchSays(gaps.filter(({ kind }) => kind === 'too much')),
   ].map((says) => ({ kind: 'dose', says, link: { to: 'programmes', says: 'Look at the programme' } }));
 };

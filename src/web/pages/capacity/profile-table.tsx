@@ -10,9 +10,9 @@ export const ProfileTable = ({ profile }: { readonly profile: readonly ProfileEn
       <table className={styles['profile']}>
         <thead>
           <tr>
-            <th>Against</th>
-            <th>What it says</th>
-            <th>By</th>
+            <th scope="col">Against</th>
+            <th scope="col">What it says</th>
+            <th scope="col">By</th>
           </tr>
         </thead>
         <tbody>
