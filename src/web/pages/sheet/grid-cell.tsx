@@ -33,22 +33,6 @@ const Note = ({ note }: { readonly note: SheetCell['note'] }) =>
     </span>
   ) : null;
 
-/** What stands in the place of results where there are none. */
-const instead = ({ outcome, calledOff, past }: SheetColumn): string | null => {
-  if (outcome === 'called off') return `called off${calledOff ? `, ${calledOff}` : ''}`;
-  if (past && (outcome === 'not heard' || outcome === 'missed')) return outcome;
-  return null;
-};
-
-const Instead = ({ column }: { readonly column: SheetColumn }) => {
-  const says = instead(column);
-  return says ? (
-    <span className={styles['instead']} title={says}>
-      {says}
-    </span>
-  ) : null;
-};
-
 /** In few words to the eye, in full to whoever points at it or has it read out. */
 const InFewWords = ({ few, full }: { readonly few: string; readonly full: string }) =>
   few === full ? (
@@ -102,7 +86,7 @@ const Unit = ({ cell, usual }: { readonly cell: SheetCell; readonly usual: strin
     <span className={styles['unit']}> {cell.unit}</span>
   ) : null;
 
-/** Planned over done, in few words on the screen. */
+/** Planned over done, in few words on the screen. What became of a session stands in its head, once. */
 export const Content = ({ column, cell, unit, isInFull = false }: ContentProps & { readonly isInFull?: boolean }) => (
   <>
     <Note note={cell.note} />
@@ -111,9 +95,7 @@ export const Content = ({ column, cell, unit, isInFull = false }: ContentProps &
       <Unit cell={cell} usual={unit} />
       <Marks column={column} cell={cell} />
     </span>
-    {cell.done === null ? (
-      <Instead column={column} />
-    ) : (
+    {cell.done === null ? null : (
       <span className={join(styles['done'], cell.differs && styles['differs'])} title={cell.done}>
         <span className="unseen">, done </span>
         <InFewWords few={isInFull ? cell.done : (cell.short.done ?? cell.done)} full={cell.done} />
@@ -122,9 +104,6 @@ export const Content = ({ column, cell, unit, isInFull = false }: ContentProps &
     <Hurt hurt={cell.hurt} />
   </>
 );
-
-/** What became of a session stands in its head, once. */
-export const saidInHead = (column: SheetColumn): SheetColumn => ({ ...column, outcome: null });
 
 export interface GridCellProps {
   readonly column: SheetColumn;
@@ -150,11 +129,7 @@ export const GridCell = memo(({ column, place, cell, name, unit, isToday, isCurs
       <span className="unseen">
         {name}, {shortDate(column.day)}, {stateOf(column)}:{' '}
       </span>
-      {cell ? (
-        <Content column={saidInHead(column)} cell={cell} unit={unit} />
-      ) : (
-        <span className="unseen">not in this session</span>
-      )}
+      {cell ? <Content column={column} cell={cell} unit={unit} /> : <span className="unseen">not in this session</span>}
     </span>
   </td>
 ));

@@ -2,7 +2,7 @@ import type { SheetCell, SheetColumn, SheetRow, SheetStrip, SheetWindow } from '
 import { shortDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
 import { stateOf } from './column-head.tsx';
-import { Content, saidInHead } from './grid-cell.tsx';
+import { Content } from './grid-cell.tsx';
 import { blocksOf, nameOfRow, type SheetBlock } from './sheet-blocks.ts';
 import styles from './printed-sheet.module.css';
 
@@ -26,7 +26,7 @@ interface CellProps {
 
 const Cell = ({ column, cell, unit }: CellProps) => (
   <td className={join(styles['cell'], column.outcome === 'called off' && styles['calledoff'])}>
-    {cell ? <Content column={saidInHead(column)} cell={cell} unit={unit} isInFull /> : null}
+    {cell ? <Content column={column} cell={cell} unit={unit} isInFull /> : null}
   </td>
 );
 
