@@ -1,4 +1,4 @@
-import { addDays, type Day } from '#units/day.ts';
+import type { Day } from '#units/day.ts';
 import { factsOfKind } from '#domain/log.ts';
 import type { Known } from '#domain/known.ts';
 import type { Card } from '#domain/card.ts';
@@ -16,7 +16,7 @@ export const planAgain = (
     ({ decision }) => decision.kind === 'issue' && decision.card.card.day === day,
   );
   const without = { ...known, facts: known.facts.filter((fact) => !issued.some((each) => each.id === fact.id)) };
-  const again = derive(without, road.today, addDays(day, 0));
+  const again = derive(without, road.today, day);
   const found = again.cards.find((each) => each.day === day);
   return found && found.state !== 'issued'
     ? { card: found.card, gaps: found.gaps, rows: again.rows, pieces: again.pieces }

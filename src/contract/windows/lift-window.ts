@@ -10,6 +10,9 @@ export interface LiftSession {
   readonly missionDay: string;
   readonly title: string;
   readonly state: SheetColumn['state'];
+  readonly past: boolean;
+  /** Null where no card was issued. */
+  readonly delivery: SheetColumn['delivery'];
   readonly outcome: SheetColumn['outcome'];
   readonly calledOff: string | null;
   readonly card: CardId | null;

@@ -87,10 +87,26 @@ const liftPerson = (snapshot: Snapshot, { known, road }: OurPerson, sessions: re
 };
 
 const liftSession = (known: Known, { card, item }: Placed, today: Day): LiftSession => {
-  const { day, missionDay, title, state, outcome, calledOff, card: id, gaps } = sheetColumn(card, today);
+  const {
+    day,
+    missionDay,
+    title,
+    state,
+    past,
+    delivery,
+    outcome,
+    calledOff,
+    card: id,
+    gaps,
+  } = sheetColumn(card, today);
   const shorthand = itemLine(known, item);
-  const lines = { line: card.state === 'issued' ? null : shorthand, shorthand, isWritten: false };
-  return { day, missionDay, title, state, outcome, calledOff, card: id, gaps, cell: sheetCell(item, card, lines) };
+  const lines = {
+    line: card.state === 'issued' ? null : shorthand,
+    shorthand,
+    isWritten: card.state !== 'issued' && item.asWritten !== null,
+  };
+  const cell = sheetCell(item, card, lines);
+  return { day, missionDay, title, state, past, delivery, outcome, calledOff, card: id, gaps, cell };
 };
 
 const rampOf = (item: CardItem): string | null => {

@@ -10,6 +10,8 @@ const sessionOn = (after: number, more: Partial<LiftSession> = {}): LiftSession 
   missionDay: `day ${after}`,
   title: 'Heavy day',
   state: after < 0 ? 'issued' : 'planned',
+  past: after < 0,
+  delivery: after < 0 ? 'received' : null,
   outcome: after < 0 ? 'done' : null,
   calledOff: null,
   card: null,

@@ -1,14 +1,9 @@
 import type { ReactNode } from 'react';
 import type { LiftPerson, LiftSession, LiftWindow } from '#contract/windows/lift-window.ts';
 import { join } from '../../parts/join.ts';
+import { sessionState } from '../../parts/session-state.ts';
 import { discomfortText, doneOf, raiseText, sessionsUnder } from './lift-columns.ts';
 import styles from './lift.module.css';
-
-const stateOf = ({ state, gaps }: LiftSession): string => {
-  if (state === 'issued') return 'issued';
-  if (state === 'expected') return 'expected';
-  return gaps.length > 0 ? 'cannot be issued' : 'can be issued';
-};
 
 const PastCell = ({ session, isFar }: { readonly session: LiftSession | null; readonly isFar: boolean }) => (
   <td className={join(styles['session'], isFar && styles['far'])}>
@@ -29,7 +24,7 @@ const AheadCell = ({ session }: { readonly session: LiftSession | null }) => (
     {session ? (
       <>
         <span className={styles['day']}>
-          {session.missionDay}, {stateOf(session)}
+          {session.missionDay}, {sessionState(session)}
         </span>
         <span className={session.state === 'expected' ? 'soft' : undefined}>
           {session.cell.planned} {session.cell.unit}

@@ -9,7 +9,7 @@ interface HurtRowsProps {
   readonly onChange: (hurts: readonly TypedHurt[]) => void;
 }
 
-/** Where it hurts, and how much: 5 or more leaves out whatever loads it, 7 or more the session. */
+/** Where it hurts, and how much: 5 or more leaves out whatever loads it, 7 or more the session; a house may be stricter. */
 export const HurtRows = ({ sites, hurts, onChange }: HurtRowsProps) => {
   const change = (changed: TypedHurt): void =>
     onChange(hurts.map((each) => (each.key === changed.key ? changed : each)));
@@ -29,7 +29,10 @@ export const HurtRows = ({ sites, hurts, onChange }: HurtRowsProps) => {
         {hurts.length === 0 ? 'Something hurts' : 'Something else hurts'}
       </Button>
       {hurts.length > 0 ? (
-        <p className="soft">From 5 nothing that loads it is trained, from 7 there is no session. It is recorded.</p>
+        <p className="soft">
+          From 5 at the latest nothing that loads it is trained, from 7 at the latest there is no session. It is
+          recorded.
+        </p>
       ) : null}
     </fieldset>
   );

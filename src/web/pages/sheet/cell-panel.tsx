@@ -9,7 +9,7 @@ import { showChange, showFraction, showIncrements } from '../../parts/loads.ts';
 import { WorkingPanel } from '../../parts/working-panel.tsx';
 import { Problems } from '../../parts/problems.tsx';
 import { useRecording, useWorking } from '../../windows.ts';
-import { stateOf } from './column-head.tsx';
+import { sessionState } from '../../parts/session-state.ts';
 import { SessionRecord } from './session-record.tsx';
 import styles from './panel.module.css';
 
@@ -121,7 +121,7 @@ export const CellPanel = (props: CellPanelProps) => {
   return (
     <Dialog title={`${exercise.name}, ${longDate(column.day)}`} isOpen onClose={onClose} place="side">
       <p className="soft">
-        {column.missionDay} · {column.title} · {stateOf(column)} · <Link href={cardPath}>the whole card</Link>
+        {column.missionDay} · {column.title} · {sessionState(column)} · <Link href={cardPath}>the whole card</Link>
       </p>
       <Numbers cell={cell} exercise={exercise} />
       {cell.raise ? <RaiseLine raise={cell.raise} isSigned={column.state === 'issued'} /> : null}

@@ -1,16 +1,8 @@
 import type { SheetColumn } from '#contract/windows/sheet-window.ts';
 import { shortDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
+import { sessionState } from '../../parts/session-state.ts';
 import styles from './sheet.module.css';
-
-/** What became of a session, or what may become of it: one plain word. */
-export const stateOf = ({ state, past, delivery, outcome, gaps }: SheetColumn): string => {
-  if (delivery === 'recalled') return 'recalled';
-  if (past && outcome && outcome !== 'none') return outcome;
-  if (state === 'issued') return delivery ?? 'issued';
-  if (state === 'planned') return gaps.length > 0 ? 'cannot be issued' : 'can be issued';
-  return 'expected';
-};
 
 /** "day 23" is enough where every column of the page is a flight day; the whole of it is read out. */
 const MissionDay = ({ says }: { readonly says: string }) =>
@@ -32,7 +24,7 @@ export interface ColumnHeadProps {
 
 /** Date, mission day, state and minutes of a session; opens the session as a whole. */
 export const ColumnHead = ({ column, place, isToday, isCursor }: ColumnHeadProps) => {
-  const state = stateOf(column);
+  const state = sessionState(column);
   const says = [state, ...(column.deload ? ['deload'] : []), ...(column.calledOff ? [column.calledOff] : [])].join(
     ', ',
   );

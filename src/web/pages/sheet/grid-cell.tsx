@@ -2,7 +2,7 @@ import { memo } from 'react';
 import type { SheetCell, SheetColumn } from '#contract/windows/sheet-window.ts';
 import { shortDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
-import { stateOf } from './column-head.tsx';
+import { sessionState } from '../../parts/session-state.ts';
 import styles from './sheet.module.css';
 
 const groundOf = (column: SheetColumn, cell: SheetCell | null): string | undefined => {
@@ -127,7 +127,7 @@ export const GridCell = memo(({ column, place, cell, name, unit, isToday, isCurs
   >
     <span className={styles['within']}>
       <span className="unseen">
-        {name}, {shortDate(column.day)}, {stateOf(column)}:{' '}
+        {name}, {shortDate(column.day)}, {sessionState(column)}:{' '}
       </span>
       {cell ? <Content column={column} cell={cell} unit={unit} /> : <span className="unseen">not in this session</span>}
     </span>

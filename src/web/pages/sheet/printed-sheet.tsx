@@ -1,7 +1,7 @@
 import type { SheetCell, SheetColumn, SheetRow, SheetStrip, SheetWindow } from '#contract/windows/sheet-window.ts';
 import { shortDate } from '../../parts/dates.ts';
 import { join } from '../../parts/join.ts';
-import { stateOf } from './column-head.tsx';
+import { sessionState } from '../../parts/session-state.ts';
 import { Content } from './grid-cell.tsx';
 import { blocksOf, nameOfRow, type SheetBlock } from './sheet-blocks.ts';
 import styles from './printed-sheet.module.css';
@@ -53,7 +53,7 @@ const PrintedGroup = ({ block: { label, columns, rows, leftOut }, unit }: Printe
           <th key={`${column.day} ${column.card ?? ''}`} scope="col">
             <b>{shortDate(column.day)}</b> {column.missionDay}
             <span className={styles['state']}>
-              {stateOf(column)}
+              {sessionState(column)}
               {column.deload ? ', deload' : ''}
               {column.calledOff ? `, ${column.calledOff}` : ''}
             </span>

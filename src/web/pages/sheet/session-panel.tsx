@@ -2,7 +2,7 @@ import { Link } from 'wouter';
 import type { SheetColumn, SheetWindow } from '#contract/windows/sheet-window.ts';
 import { longDate } from '../../parts/dates.ts';
 import { Dialog } from '../../parts/dialog.tsx';
-import { stateOf } from './column-head.tsx';
+import { sessionState } from '../../parts/session-state.ts';
 import { itemsOf } from './grid-places.ts';
 import { SessionRecord } from './session-record.tsx';
 import styles from './panel.module.css';
@@ -19,7 +19,7 @@ export const SessionPanel = ({ sheet, column, onClose }: SessionPanelProps) => {
   return (
     <Dialog title={`${column.title}, ${longDate(column.day)}`} isOpen onClose={onClose} place="side">
       <p className="soft">
-        {column.missionDay} · {stateOf(column)} · {Math.round(column.minutes)} of {column.blockMinutes} minutes
+        {column.missionDay} · {sessionState(column)} · {Math.round(column.minutes)} of {column.blockMinutes} minutes
         {column.code ? ` · card ${column.code}` : ''} · <Link href={cardPath}>the whole card</Link>
         {column.past ? null : (
           <>
